@@ -1,0 +1,67 @@
+// A problem as it was written, parsed: sentences of the language, goals, and the lines that steer the work.
+// Parsing never fails as a whole: each sentence is read on its own, mistakes are collected in `diagnostics`.
+#pragma once
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "prover/language/phrase.hpp"
+
+namespace prover {
+
+// A given sentence. One sentence may hold several phrases ("KLM is an isosceles triangle with KL = KM").
+struct Sentence {
+  Span span;
+  std::string text;             // as written, trimmed
+  std::vector<Phrase> phrases;
+};
+
+enum class GoalKind { find, prove };
+struct Goal {
+  GoalKind kind = GoalKind::find;
+  Span span;
+  std::string text;                      // as written, after "find:" or "prove:"
+  std::vector<Phrase> claims;            // prove: all of them; find: one relation with a single expression
+  std::vector<Quantity> in_terms_of;     // find: angle BIC in terms of angle BAC
+};
+
+struct Taught {                          // taught: or --taught; names are looked up by the rule room
+  Span span;
+  std::vector<std::pair<std::string, Span>> names;      // rule ids, courses, groups
+  std::vector<std::pair<std::string, Span>> excluded;   // after "not"
+};
+
+struct DrawnPoint {                      // figure: K = (0, 0), L = (4, 1)
+  PointId point;
+  double x = 0, y = 0;
+};
+
+// A line or circle the writer calls by a small letter; what stands on it is said by phrases with its points.
+// When fewer than two named points stand on it, the parser adds hidden points (see `hidden`).
+struct ProblemText {
+  Names names;                           // points in order of first appearance
+  std::vector<bool> hidden;              // per point: added by us to give a lettered line its direction
+  std::vector<Sentence> sentences;       // the givens
+  std::vector<Sentence> added;           // add: auxiliary lines that the class is given
+  std::vector<Goal> goals;
+  std::vector<Taught> taught;
+  std::vector<DrawnPoint> drawn;         // figure:
+  bool positions_count = false;          // figure: … positions count
+  std::vector<std::pair<std::string, Angle>> called;  // call angle BAC a; also angles at K: 1 = LKP
+  std::vector<std::string> assumptions;  // beyond the words, each with the sentence that replaces it
+  std::vector<Diagnostic> diagnostics;
+};
+
+ProblemText parse_problem(std::string_view text);
+
+// A single phrase or `;`-joined phrases, as in rule files, with the given table of point names; new names are
+// appended to it. Mistakes are added to `diagnostics`.
+std::vector<Phrase> parse_phrases(std::string_view text, Names& names, std::vector<Diagnostic>& diagnostics,
+                                  std::size_t offset = 0);
+
+// The candidate nearest to `word` by edit distance, if near enough to be worth suggesting.
+std::optional<std::string> nearest_word(std::string_view word, const std::vector<std::string>& candidates);
+
+}  // namespace prover
