@@ -14,13 +14,13 @@ namespace prover {
 class Rational {
  public:
   Rational() = default;
-  Rational(std::int64_t n) : num_(n) {}  // implicit: integers are rationals
+  Rational(std::int64_t n);  // implicit: integers are rationals
   Rational(int n) : num_(n) {}
   Rational(std::int64_t n, std::int64_t d);  // asserts d != 0
   Rational(const Rational& other);
-  Rational(Rational&&) noexcept = default;
+  Rational(Rational&& other) noexcept;  // leaves zero behind
   Rational& operator=(const Rational& other);
-  Rational& operator=(Rational&&) noexcept = default;
+  Rational& operator=(Rational&& other) noexcept;
   ~Rational();
 
   // "12", "-3/4", "22.5" or "22,5" (decimal comma), any number of digits; nothing for anything else or a zero

@@ -1,0 +1,272 @@
+#include "prover/base/rational.hpp"
+
+#include <boost/multiprecision/gmp.hpp>
+#include <cassert>
+#include <functional>
+#include <limits>
+#include <numeric>
+#include <utility>
+
+namespace prover {
+
+using boost::multiprecision::mpq_rational;
+using boost::multiprecision::mpz_int;
+
+struct Rational::Big {
+  mpq_rational value;
+};
+
+namespace {
+
+constexpr std::int64_t smallest = std::numeric_limits<std::int64_t>::min();
+
+// The machine form never holds the smallest int64: so negating and taking absolute values cannot overflow.
+bool fits(const mpz_int& n) {
+  return n > mpz_int(smallest) && n <= mpz_int(std::numeric_limits<std::int64_t>::max());
+}
+
+std::int64_t common_divisor(std::int64_t a, std::int64_t b) { return std::gcd(a, b); }
+
+struct Small {
+  std::int64_t num, den;
+};
+
+std::optional<Small> multiply_small(std::int64_t an, std::int64_t ad, std::int64_t bn, std::int64_t bd) {
+  // Cross-reduction first keeps the products as small as they can be, and the result in lowest terms.
+  const std::int64_t g = common_divisor(an, bd), h = common_divisor(bn, ad);
+  Small result{};
+  if (__builtin_mul_overflow(an / g, bn / h, &result.num) || __builtin_mul_overflow(ad / h, bd / g, &result.den) ||
+      result.num == smallest) {
+    return std::nullopt;
+  }
+  return result;
+}
+
+std::optional<Small> add_small(std::int64_t an, std::int64_t ad, std::int64_t bn, std::int64_t bd) {
+  if (ad == 1 && bd == 1) {
+    Small result{0, 1};
+    if (__builtin_add_overflow(an, bn, &result.num) || result.num == smallest) return std::nullopt;
+    return result;
+  }
+  const std::int64_t g = common_divisor(ad, bd);
+  std::int64_t left = 0, right = 0, num = 0, den = 0;
+  if (__builtin_mul_overflow(an, bd / g, &left) || __builtin_mul_overflow(bn, ad / g, &right) ||
+      __builtin_add_overflow(left, right, &num) || num == smallest || __builtin_mul_overflow(ad, bd / g, &den)) {
+    return std::nullopt;
+  }
+  const std::int64_t h = common_divisor(num, den);
+  return Small{num / h, den / h};
+}
+
+bool all_digits(std::string_view text) {
+  if (text.empty()) return false;
+  for (const char c : text) {
+    if (c < '0' || c > '9') return false;
+  }
+  return true;
+}
+
+// GMP reads a leading zero as octal; what a person writes is decimal.
+mpz_int decimal(std::string_view digits) {
+  const std::size_t first = digits.find_first_not_of('0');
+  return first == std::string_view::npos ? mpz_int(0) : mpz_int(std::string(digits.substr(first)));
+}
+
+}  // namespace
+
+Rational::~Rational() = default;
+
+Rational::Rational(std::int64_t n) : num_(n) {
+  if (n == smallest) set_big(Big{mpq_rational(n)});
+}
+
+Rational::Rational(std::int64_t n, std::int64_t d) {
+  assert(d != 0 && "a rational number has a denominator that is not zero");
+  if (n == smallest || d == smallest) {
+    set_big(Big{mpq_rational(mpz_int(n)) / mpq_rational(mpz_int(d))});
+    return;
+  }
+  if (d < 0) {
+    n = -n;
+    d = -d;
+  }
+  const std::int64_t g = common_divisor(n, d);
+  num_ = n / g;
+  den_ = d / g;
+}
+
+Rational::Rational(const Rational& other)
+    : num_(other.num_), den_(other.den_), big_(other.big_ ? std::make_unique<Big>(*other.big_) : nullptr) {}
+
+Rational::Rational(Rational&& other) noexcept
+    : num_(std::exchange(other.num_, 0)), den_(std::exchange(other.den_, 1)), big_(std::move(other.big_)) {}
+
+Rational& Rational::operator=(const Rational& other) {
+  if (this != &other) {
+    num_ = other.num_;
+    den_ = other.den_;
+    big_ = other.big_ ? std::make_unique<Big>(*other.big_) : nullptr;
+  }
+  return *this;
+}
+
+Rational& Rational::operator=(Rational&& other) noexcept {
+  if (this != &other) {
+    num_ = std::exchange(other.num_, 0);
+    den_ = std::exchange(other.den_, 1);
+    big_ = std::move(other.big_);
+  }
+  return *this;
+}
+
+Rational::Big Rational::to_big() const {
+  return big_ ? *big_ : Big{mpq_rational(mpz_int(num_), mpz_int(den_))};
+}
+
+void Rational::set_big(Big&& value) {
+  const mpz_int n = boost::multiprecision::numerator(value.value);
+  const mpz_int d = boost::multiprecision::denominator(value.value);
+  if (fits(n) && fits(d)) {
+    num_ = static_cast<std::int64_t>(n);
+    den_ = static_cast<std::int64_t>(d);
+    big_.reset();
+  } else {
+    num_ = 0;
+    den_ = 1;
+    big_ = std::make_unique<Big>(std::move(value));
+  }
+}
+
+std::optional<Rational> Rational::parse(std::string_view text) {
+  const bool negative = text.starts_with('-');
+  if (negative) text.remove_prefix(1);
+  mpz_int num, den = 1;
+  if (const std::size_t slash = text.find('/'); slash != std::string_view::npos) {
+    const std::string_view top = text.substr(0, slash), bottom = text.substr(slash + 1);
+    if (!all_digits(top) || !all_digits(bottom)) return std::nullopt;
+    num = decimal(top);
+    den = decimal(bottom);
+  } else if (const std::size_t point = text.find_first_of(".,"); point != std::string_view::npos) {
+    const std::string_view whole = text.substr(0, point), part = text.substr(point + 1);
+    if (!all_digits(whole) || !all_digits(part)) return std::nullopt;
+    num = decimal(std::string(whole) + std::string(part));
+    den = boost::multiprecision::pow(mpz_int(10), static_cast<unsigned>(part.size()));
+  } else {
+    if (!all_digits(text)) return std::nullopt;
+    num = decimal(text);
+  }
+  if (den == 0) return std::nullopt;
+  if (negative) num = -num;
+  Rational result;
+  result.set_big(Big{mpq_rational(num, den)});
+  return result;
+}
+
+bool Rational::is_integer() const {
+  return big_ ? boost::multiprecision::denominator(big_->value) == 1 : den_ == 1;
+}
+
+int Rational::sign() const {
+  if (big_) return big_->value.sign();
+  return (num_ > 0) - (num_ < 0);
+}
+
+std::string Rational::to_string() const {
+  if (big_) return big_->value.str();
+  return den_ == 1 ? std::to_string(num_) : std::to_string(num_) + "/" + std::to_string(den_);
+}
+
+double Rational::to_double() const {
+  if (big_) return static_cast<double>(big_->value);
+  return static_cast<double>(num_) / static_cast<double>(den_);
+}
+
+std::optional<std::int64_t> Rational::to_int64() const {
+  if (!big_ && den_ == 1) return num_;
+  // The one integer that fits an int64 and yet is kept big.
+  if (big_ && is_integer() && boost::multiprecision::numerator(big_->value) == mpz_int(smallest)) return smallest;
+  return std::nullopt;
+}
+
+Rational Rational::operator-() const {
+  Rational result = *this;
+  if (result.big_) {
+    result.set_big(Big{mpq_rational(-big_->value)});
+  } else {
+    result.num_ = -num_;
+  }
+  return result;
+}
+
+Rational& Rational::operator+=(const Rational& b) {
+  if (!big_ && !b.big_) {
+    if (const auto sum = add_small(num_, den_, b.num_, b.den_)) {
+      num_ = sum->num;
+      den_ = sum->den;
+      return *this;
+    }
+  }
+  set_big(Big{mpq_rational(to_big().value + b.to_big().value)});
+  return *this;
+}
+
+Rational& Rational::operator-=(const Rational& b) {
+  if (!big_ && !b.big_) {
+    if (const auto difference = add_small(num_, den_, -b.num_, b.den_)) {
+      num_ = difference->num;
+      den_ = difference->den;
+      return *this;
+    }
+  }
+  set_big(Big{mpq_rational(to_big().value - b.to_big().value)});
+  return *this;
+}
+
+Rational& Rational::operator*=(const Rational& b) {
+  if (!big_ && !b.big_) {
+    if (const auto product = multiply_small(num_, den_, b.num_, b.den_)) {
+      num_ = product->num;
+      den_ = product->den;
+      return *this;
+    }
+  }
+  set_big(Big{mpq_rational(to_big().value * b.to_big().value)});
+  return *this;
+}
+
+Rational& Rational::operator/=(const Rational& b) {
+  assert(!b.is_zero() && "nothing is divided by zero");
+  if (!big_ && !b.big_) {
+    const std::int64_t flip = b.num_ < 0 ? -1 : 1;
+    if (const auto quotient = multiply_small(num_, den_, flip * b.den_, flip * b.num_)) {
+      num_ = quotient->num;
+      den_ = quotient->den;
+      return *this;
+    }
+  }
+  set_big(Big{mpq_rational(to_big().value / b.to_big().value)});
+  return *this;
+}
+
+bool operator==(const Rational& a, const Rational& b) {
+  if (a.big_ || b.big_) return a.big_ && b.big_ && a.big_->value == b.big_->value;
+  return a.num_ == b.num_ && a.den_ == b.den_;
+}
+
+bool operator<(const Rational& a, const Rational& b) {
+  if (!a.big_ && !b.big_) {
+    std::int64_t left = 0, right = 0;
+    if (!__builtin_mul_overflow(a.num_, b.den_, &left) && !__builtin_mul_overflow(b.num_, a.den_, &right)) {
+      return left < right;
+    }
+  }
+  return a.to_big().value < b.to_big().value;
+}
+
+std::size_t Rational::hash() const {
+  if (big_) return std::hash<std::string>{}(big_->value.str());
+  const std::size_t h = std::hash<std::int64_t>{}(num_);
+  return h ^ (std::hash<std::int64_t>{}(den_) + 0x9e3779b97f4a7c15U + (h << 6) + (h >> 2));
+}
+
+}  // namespace prover

@@ -1,0 +1,107 @@
+// A rule as data: a theorem, definition or postulate that a class may cite, read from a file that a teacher can
+// judge without reading C++. Its givens, side conditions and conclusions are phrases of the problem language
+// over variables (capital letters); `rules/README.md` has the grammar of the files.
+//
+// What the parts mean:
+//   given   facts that must be known: parallels, equalities, kinds of polygon … ; `triangle: ABC` also asks that
+//           the three sides are drawn
+//   where   position only: order on a line, sides, inside, convex. Never a size.
+//   then    what follows. Also phrases; a conclusion may be an equation or a fact.
+//   builtin shapes with any number of parts (angles on a line, polygon sum …), which no finite pattern can say;
+//           the places are found by code with that name, and the file gives wording, cost and examples.
+#pragma once
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "prover/language/problem_text.hpp"
+
+namespace prover {
+
+enum class RuleKind { hypothesis, construction, postulate, definition, theorem, converse, corollary };
+enum class Register { plain, us, uk, sa };
+
+enum class Builtin {
+  given,                      // a hypothesis of the problem
+  join,                       // join two named points: a construction
+  angle_addition,             // neighbouring angles make the larger one
+  segment_addition,           // neighbouring segments make the longer one
+  angles_on_a_straight_line,  // rays on one side of a line: the angles from end to end make 180°
+  angles_at_a_point,          // rays once round a point make 360°
+  polygon_interior_sum,       // (n − 2)·180°, simple polygon with n ≥ 4 sides drawn; quadrilaterals have
+  quadrilateral_angle_sum,    // their own name
+  polygon_exterior_sum,       // 360°, where sides are produced one way round
+  regular_polygon_angles,     // each interior angle of a regular n-gon
+  regular_polygon_sides,      // its sides are equal
+  similar_sas,                // two pairs of sides in one known ratio, included angles equal
+  similar_sss,                // three pairs of sides in one known ratio
+  similar_parts_sides,        // a known ratio passes to the other sides of similar triangles
+};
+std::optional<Builtin> builtin_from(std::string_view name);  // "angles-on-a-straight-line"
+
+// An example in a rule file: a small problem and what must follow (fires) or must not (silent) by this rule
+// alone, with definitions.
+struct RuleExample {
+  bool fires = true;
+  std::string givens;     // sentences joined by ';'
+  std::string conclusion; // a phrase
+  int line = 0;           // in the rule file
+};
+
+struct Rule {
+  std::string id;                 // as in the published table of reasons
+  std::string topic;              // the folder: "parallel", "triangle" …
+  std::string title;              // a short noun for titles: "alternate angles"
+  RuleKind kind = RuleKind::theorem;
+  Rational cost = 1;              // under the measure `classroom`
+  std::string says;               // the statement, a sentence for people
+  std::string why;                // where it comes from: proof idea, or why a postulate
+  std::vector<std::string> sources;
+  // Wording of the reason per register, with places in braces: {AB} a line or segment, {angle ABC},
+  // {triangle ABC}. A register without accepted phrase has no entry.
+  std::map<Register, std::string> wording;
+  std::map<Register, bool> recalled;  // the wording is from memory only
+  Names variables;
+  std::vector<Phrase> given, where, then;
+  std::optional<Builtin> builtin;
+  std::vector<RuleExample> examples;
+};
+
+// All rules, in a fixed order (topic order, then file name). The order is used to break ties.
+struct Catalogue {
+  std::vector<Rule> rules;
+  std::optional<RuleId> find(std::string_view id) const;
+  const Rule& operator[](RuleId id) const { return rules[id.index()]; }
+  std::vector<std::string> ids() const;
+};
+
+struct RuleFile {
+  std::string name;  // "parallel/alternate-interior-angles.rule"
+  std::string text;
+};
+struct LoadedCatalogue {
+  Catalogue catalogue;
+  // Mistakes per file; a broken file is left out, all others still load.
+  std::vector<std::pair<RuleFile, std::vector<Diagnostic>>> mistakes;
+};
+
+// The rules compiled into the program (a generated source holds their text).
+const std::vector<RuleFile>& builtin_rule_files();
+LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files);
+const Catalogue& standard_catalogue();  // loaded once
+
+// A reason with its places filled in: braces replaced through `place`, which maps a variable to the printed
+// name of a point. Falls back to plain where the register has no phrase.
+std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place);
+
+// `taught:` — which rules a class may cite. Names are rule ids, topics ("parallel"), courses, or words that people
+// use for them; `unknown` names get the nearest known one as way out.
+struct TaughtRules {
+  std::vector<bool> allowed;  // by RuleId
+  std::vector<Diagnostic> diagnostics;
+};
+TaughtRules taught_rules(const Catalogue& catalogue, const std::vector<Taught>& taught);
+
+}  // namespace prover
