@@ -74,7 +74,7 @@ mpz_int decimal(std::string_view digits) {
 
 }  // namespace
 
-Rational::~Rational() = default;
+void Rational::Release::operator()(Big* big) const { delete big; }
 
 Rational::Rational(std::int64_t n) : num_(n) {
   if (n == smallest) set_big(Big{mpq_rational(n)});
@@ -96,7 +96,7 @@ Rational::Rational(std::int64_t n, std::int64_t d) {
 }
 
 Rational::Rational(const Rational& other)
-    : num_(other.num_), den_(other.den_), big_(other.big_ ? std::make_unique<Big>(*other.big_) : nullptr) {}
+    : num_(other.num_), den_(other.den_), big_(other.big_ ? new Big(*other.big_) : nullptr) {}
 
 Rational::Rational(Rational&& other) noexcept
     : num_(std::exchange(other.num_, 0)), den_(std::exchange(other.den_, 1)), big_(std::move(other.big_)) {}
@@ -105,7 +105,7 @@ Rational& Rational::operator=(const Rational& other) {
   if (this != &other) {
     num_ = other.num_;
     den_ = other.den_;
-    big_ = other.big_ ? std::make_unique<Big>(*other.big_) : nullptr;
+    big_.reset(other.big_ ? new Big(*other.big_) : nullptr);
   }
   return *this;
 }
@@ -133,7 +133,7 @@ void Rational::set_big(Big&& value) {
   } else {
     num_ = 0;
     den_ = 1;
-    big_ = std::make_unique<Big>(std::move(value));
+    big_.reset(new Big(std::move(value)));
   }
 }
 

@@ -21,7 +21,6 @@ class Rational {
   Rational(Rational&& other) noexcept;  // leaves zero behind
   Rational& operator=(const Rational& other);
   Rational& operator=(Rational&& other) noexcept;
-  ~Rational();
 
   // "12", "-3/4", "22.5" or "22,5" (decimal comma), any number of digits; nothing for anything else or a zero
   // denominator.
@@ -53,9 +52,12 @@ class Rational {
 
  private:
   struct Big;
+  struct Release {  // lets the small case be inlined while Big is not complete
+    void operator()(Big* big) const;
+  };
   std::int64_t num_ = 0;
   std::int64_t den_ = 1;
-  std::unique_ptr<Big> big_;  // when set, it alone holds the value
+  std::unique_ptr<Big, Release> big_;  // when set, it alone holds the value
   Big to_big() const;
   void set_big(Big&& value);  // stores small when it fits
 };

@@ -18,6 +18,16 @@ std::size_t code_points(std::string_view text) {
   return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) { return !continues(c); }));
 }
 
+// Accents that sit on the letter before them (as in "KL̂M") take no column on the screen.
+std::size_t screen_columns(std::string_view text) {
+  std::size_t columns = code_points(text);
+  for (std::size_t i = 0; i + 1 < text.size(); ++i) {
+    const auto first = static_cast<unsigned char>(text[i]), second = static_cast<unsigned char>(text[i + 1]);
+    if (first == 0xCC || (first == 0xCD && second < 0xB0)) --columns;
+  }
+  return columns;
+}
+
 // The byte offset of the code point number `count` (or the end of the text).
 std::size_t skip(std::string_view text, std::size_t count) {
   std::size_t at = 0;
@@ -78,7 +88,7 @@ std::string render(const Diagnostic& diagnostic, std::string_view file, std::str
   if (code_points(line) > window) {
     if (caret > before_caret) {
       line.remove_prefix(skip(line, caret - before_caret));
-      caret = before_caret + 2;
+      caret = before_caret;
       lead = "… ";
     }
     if (const std::size_t cut = skip(line, window); cut < line.size()) {
@@ -87,7 +97,8 @@ std::string render(const Diagnostic& diagnostic, std::string_view file, std::str
     }
   }
   if (!line.empty()) {
-    result += fmt::format("    {}{}{}\n    {:>{}}\n", lead, printable(line), tail, "^", caret + 1);
+    const std::size_t indent = screen_columns(lead) + screen_columns(line.substr(0, skip(line, caret)));
+    result += fmt::format("    {}{}{}\n    {}^\n", lead, printable(line), tail, std::string(indent, ' '));
   }
   if (!diagnostic.way_out.empty()) result += fmt::format("  try: {}\n", diagnostic.way_out);
   return result;
