@@ -1,0 +1,67 @@
+// The unknowns of a problem: one for each angle, length, unknown number and fact that is not an equation. The
+// table gives each its index and remembers what it stands for, in points; whoever prints or checks a form reads
+// it back from here.
+//
+//   angle   vertex and one point on either arm, 0° < size < 180°. Rays that coincide give the same unknown: the
+//           figure's arrangement picks the point that stands for a ray.
+//   length  two points, lowest id first
+//   number  x, y, …
+//   fact    kind and points, in canonical order (below)
+#pragma once
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "prover/fact/form.hpp"
+#include "prover/language/phrase.hpp"
+
+namespace prover {
+
+enum class FactKind {
+  parallel,        // a b c d: line ab, line cd; a<b and c<d are the first two points of their lines, ab before cd
+  perpendicular,   // likewise; only for lines that have no named point in common
+  collinear,       // three points, sorted
+  congruent,       // six points; canonical under the same permutation of both triples and exchange of triangles
+  similar,         // likewise
+  regular_polygon, // points in cyclic order, starting with the lowest id, towards its lower neighbour
+  parallelogram,   // likewise, and the following
+  rectangle,
+  rhombus,
+  square,
+  kite,            // a b c d with ab = ad, cb = cd: canonical under exchange of b and d only
+  trapezium,       // a b c d with ab parallel to dc: canonical under the symmetries that keep the parallel pair
+  circle,          // centre, then the points on it, sorted (one fact per point: centre, point)
+  concyclic,       // four points, sorted
+  tangent,         // line (its first two points), touching point, centre
+};
+
+enum class UnknownKind { angle, length, number, fact };
+
+struct Unknown {
+  UnknownKind kind = UnknownKind::angle;
+  FactKind fact = FactKind::parallel;  // for facts
+  std::vector<PointId> points;         // angle: vertex, arm, arm (arms sorted); length: two; fact: as above
+  std::string name;                    // number
+  friend bool operator==(const Unknown&, const Unknown&) = default;
+};
+
+class UnknownTable {
+ public:
+  UnknownId intern(Unknown unknown);
+  UnknownId find(const Unknown& unknown) const;  // not valid when absent
+  const Unknown& operator[](UnknownId id) const { return unknowns_[id.index()]; }
+  std::size_t size() const { return unknowns_.size(); }
+
+ private:
+  struct Hash {
+    std::size_t operator()(const Unknown& unknown) const noexcept;
+  };
+  std::vector<Unknown> unknowns_;
+  std::unordered_map<Unknown, UnknownId, Hash> index_;
+};
+
+// In textbook signs: "∠KLM", "KL", "x", "KL ∥ MN"; and a form as an equation: "∠KLM + ∠LMK = 180°".
+std::string describe(const Unknown& unknown, const Names& names);
+std::string describe_equation(const Form& form, const UnknownTable& unknowns, const Names& names);
+
+}  // namespace prover

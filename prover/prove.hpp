@@ -1,0 +1,23 @@
+// The whole walk: text in, answer out. Opens no files, prints nothing.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "prover/base/budget.hpp"
+#include "prover/rule/rule.hpp"
+#include "prover/verdict/answer.hpp"
+
+namespace prover {
+
+struct ProveOptions {
+  std::string measure = "classroom";     // or "fewest-steps"
+  std::vector<std::string> taught;       // as in `taught:`; empty: what the problem says, or everything
+  std::vector<std::string> without;      // rules left out
+  Register wording = Register::plain;
+  Budget budget;
+};
+
+Answer prove(std::string_view text, const Catalogue& catalogue, const ProveOptions& options = {});
+
+}  // namespace prover

@@ -1,0 +1,75 @@
+// The answer to a problem: the verdict with its evidence, in words and numbers ready to show. This is what the
+// commands print, what `--json` writes (DESIGN.md sections 8 and 9), and the last value of the walk.
+#pragma once
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "prover/base/source.hpp"
+
+namespace prover {
+
+enum class Verdict { proved, false_claim, undetermined, contradictory, depends_on_figure, beyond_rules, unknown };
+const char* name_of(Verdict verdict);  // "proved", "false", "undetermined", "contradictory", …
+
+struct AnswerStep {
+  int n = 0;                   // from 1
+  std::string claim;           // "∠LKQ = ∠PQK = 52°"
+  std::vector<std::string> rows;  // the claim in rows where it is a chain: "∠KLQ = (180° − 52°) ÷ 2", "= 64°"
+  std::string rule;            // id
+  std::string reason;          // "alternate angles, KL ∥ PQ, cut by KQ"
+  std::vector<int> uses;       // earlier steps
+  bool closing = false;        // the answer line; also substitution
+};
+
+struct AnswerProof {
+  std::string goal;            // what was asked, as written
+  std::string title;           // "by alternate angles"
+  std::string case_name;       // when it holds in one case only
+  std::string cost;            // exact, as a string
+  std::string measure;         // "classroom" or "fewest-steps"
+  std::string shortest;        // "proved" or "best found"
+  std::string lower_bound;     // exact, as a string
+  std::vector<std::string> rules;          // ids cited, each once, in order of first use
+  std::vector<std::string> constructions;  // "Join LN"
+  std::vector<std::string> set_aside;      // rules not used because the claim says no more than they do
+  std::vector<AnswerStep> steps;
+  std::vector<std::string> seen_in_figure;
+  std::vector<std::string> givens_used;
+  std::vector<std::string> givens_not_needed;
+  bool replay = false;         // the replay checker accepted it
+  bool z3 = false;             // Z3 confirmed it
+};
+
+struct AnswerFigure {
+  std::string name;
+  std::map<std::string, std::pair<double, double>> points;
+  std::optional<double> value;  // of what was asked, measured
+};
+
+struct AnswerCase {
+  std::string name;             // "K and M on the same side of LN", or "KL = KM"
+  Verdict verdict = Verdict::unknown;
+  std::string value;
+};
+
+struct Answer {
+  std::string id;                      // batch: echoed
+  Verdict verdict = Verdict::unknown;
+  std::string summary;                 // the verdict in one plain sentence
+  std::string value;                   // exact: "62", "37/2", or an expression; empty when none
+  std::vector<std::string> read_as;    // what was understood, a sentence each; assumptions say so
+  std::vector<AnswerProof> proofs;
+  std::vector<AnswerFigure> figures;
+  std::vector<std::string> conflict;   // givens that cannot all hold
+  std::vector<std::string> missing;
+  std::vector<std::string> unlock;
+  std::vector<AnswerCase> cases;
+  std::string stop;                    // why the work ended: "goal-reached", "saturated", "time-limit" …
+  std::map<std::string, double> time_ms;  // by stage
+  bool checks_disagree = false;        // exit status 3
+  std::vector<Diagnostic> diagnostics; // mistakes in the input: exit status 2 when any is an error
+};
+
+}  // namespace prover
