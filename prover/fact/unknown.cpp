@@ -1,0 +1,133 @@
+#include "prover/fact/unknown.hpp"
+
+#include <fmt/format.h>
+
+namespace prover {
+
+std::size_t UnknownTable::Hash::operator()(const Unknown& u) const noexcept {
+  std::size_t h = static_cast<std::size_t>(u.kind) * 31 + static_cast<std::size_t>(u.fact);
+  for (PointId p : u.points) h = h * 1000003 + static_cast<std::size_t>(p.value);
+  return h * 1000003 + std::hash<std::string>{}(u.name);
+}
+
+UnknownId UnknownTable::intern(Unknown unknown) {
+  const auto [place, fresh] = index_.try_emplace(unknown, UnknownId(static_cast<std::int64_t>(unknowns_.size())));
+  if (fresh) unknowns_.push_back(std::move(unknown));
+  return place->second;
+}
+
+UnknownId UnknownTable::find(const Unknown& unknown) const {
+  const auto found = index_.find(unknown);
+  return found == index_.end() ? UnknownId() : found->second;
+}
+
+namespace {
+
+std::string letters(const std::vector<PointId>& points, const Names& names, std::size_t from = 0,
+                    std::size_t count = std::string::npos) {
+  std::string text;
+  for (std::size_t i = from; i < points.size() && i - from < count; ++i) text += names.of(points[i]);
+  return text;
+}
+
+std::string listed(const std::vector<PointId>& points, const Names& names) {
+  std::string text;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    if (i > 0) text += i + 1 == points.size() ? " and " : ", ";
+    text += names.of(points[i]);
+  }
+  return text;
+}
+
+std::string describe_fact(const Unknown& u, const Names& names) {
+  const auto& p = u.points;
+  switch (u.fact) {
+    case FactKind::parallel:
+      return letters(p, names, 0, 2) + " ∥ " + letters(p, names, 2, 2);
+    case FactKind::perpendicular:
+      return letters(p, names, 0, 2) + " ⊥ " + letters(p, names, 2, 2);
+    case FactKind::collinear:
+      return listed(p, names) + " lie on one line";
+    case FactKind::congruent:
+      return "△" + letters(p, names, 0, 3) + " ≅ △" + letters(p, names, 3, 3);
+    case FactKind::similar:
+      return "△" + letters(p, names, 0, 3) + " ~ △" + letters(p, names, 3, 3);
+    case FactKind::regular_polygon:
+      return letters(p, names) + " is a regular polygon";
+    case FactKind::parallelogram:
+      return letters(p, names) + " is a parallelogram";
+    case FactKind::rectangle:
+      return letters(p, names) + " is a rectangle";
+    case FactKind::rhombus:
+      return letters(p, names) + " is a rhombus";
+    case FactKind::square:
+      return letters(p, names) + " is a square";
+    case FactKind::kite:
+      return letters(p, names) + " is a kite";
+    case FactKind::trapezium:
+      return letters(p, names) + " is a trapezium";
+    case FactKind::circle:
+      return names.of(p[1]) + " lies on the circle with centre " + names.of(p[0]);
+    case FactKind::concyclic:
+      return listed(p, names) + " lie on one circle";
+    case FactKind::tangent:
+      return letters(p, names, 0, 2) + " touches the circle with centre " + names.of(p[3]) + " at " +
+             names.of(p[2]);
+  }
+  return {};
+}
+
+std::string with_coefficient(const Rational& c, const std::string& what) {
+  if (c.is_one()) return what;
+  if (c == Rational(1, 2)) return "½" + what;
+  return c.is_integer() ? c.to_string() + what : "(" + c.to_string() + ")" + what;
+}
+
+}  // namespace
+
+std::string describe(const Unknown& u, const Names& names) {
+  switch (u.kind) {
+    case UnknownKind::angle:
+      return "∠" + names.of(u.points[1]) + names.of(u.points[0]) + names.of(u.points[2]);
+    case UnknownKind::length:
+      return letters(u.points, names);
+    case UnknownKind::number:
+      return u.name;
+    case UnknownKind::fact:
+      return describe_fact(u, names);
+  }
+  return {};
+}
+
+std::string describe_equation(const Form& form, const UnknownTable& unknowns, const Names& names) {
+  if (form.terms.size() == 1 && form.constant.is_zero() &&
+      unknowns[form.terms[0].first].kind == UnknownKind::fact)
+    return describe(unknowns[form.terms[0].first], names);
+  bool degrees = false;
+  std::string left, right;
+  // The side with more positive terms goes left.
+  std::size_t positive = 0;
+  for (const auto& [u, c] : form.terms) positive += c.sign() > 0 ? 1 : 0;
+  const bool flip = 2 * positive < form.terms.size();
+  for (const auto& [u, c] : form.terms) {
+    degrees |= unknowns[u].kind == UnknownKind::angle;
+    const bool on_left = (c.sign() > 0) != flip;
+    std::string& side = on_left ? left : right;
+    if (!side.empty()) side += " + ";
+    side += with_coefficient(c.sign() > 0 ? c : -c, describe(unknowns[u], names));
+  }
+  const Rational constant = flip ? form.constant : -form.constant;  // on the right side
+  auto number = [&](const Rational& value) { return value.to_string() + (degrees ? "°" : ""); };
+  if (constant.sign() < 0) {
+    if (!left.empty()) left += " + ";
+    left += number(-constant);
+  } else if (constant.sign() > 0 || right.empty()) {
+    if (!right.empty()) right += " + ";
+    right += number(constant);
+  }
+  if (left.empty()) left = "0";
+  if (right.empty()) right = "0";
+  return left + " = " + right;
+}
+
+}  // namespace prover
