@@ -42,6 +42,7 @@ namespace prover {
 struct Meaning {
   std::vector<Form> forms;
   std::vector<Position> positions;
+  bool one_is_enough = false;  // perpendicular lines: as a premise any one of the right angles will do
   bool degenerate = false;   // names an angle of 0° or 180° where an angle between is meant, equal ends, one line twice
   bool unsupported = false;  // says something that has no meaning here (an inequality as goal)
 };
