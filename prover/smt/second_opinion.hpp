@@ -17,7 +17,9 @@ struct SecondOpinion {
 };
 
 SecondOpinion second_opinion(const Proof& proof, const UnknownTable& unknowns, const Budget& budget);
-std::string smt_lib(const Proof& proof, const UnknownTable& unknowns);  // SMT-LIB 2, every (check-sat) unsat
+// SMT-LIB 2, every (check-sat) unsat; with the printed names of points where they are given.
+std::string smt_lib(const Proof& proof, const UnknownTable& unknowns);
+std::string smt_lib(const Proof& proof, const UnknownTable& unknowns, const Names& names);
 std::string z3_version();
 
 }  // namespace prover
