@@ -17,6 +17,7 @@ namespace prover {
 struct Sketch {
   std::vector<std::array<double, 2>> points;  // by PointId; scaled to a diameter of about 10
   std::map<std::string, double> numbers;      // unknown numbers x, y, …
+  std::vector<PointId> on_circle;             // by PointId: a point of the given circle with this centre, or none
   double residual = 0;                        // largest violation of a given equation, relative
 };
 

@@ -1,0 +1,19 @@
+// Where the search starts: random points, put roughly where the sentences want them one sentence after the other.
+// The solver finds the nearest figure, and which figure that is, which side, which order, how wide an angle, is
+// mostly decided here.
+#pragma once
+#include <vector>
+
+#include "prover/sketch/constraint.hpp"
+#include "prover/sketch/random.hpp"
+
+namespace prover {
+
+// A start about 2 wide. `effort` 0 leaves the points where chance put them; each further one is a round of
+// putting points in place.
+std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout& layout, Random& random, int effort);
+
+// A copy of a figure with a part of it mirrored, swapped or turned over, to start again from.
+std::vector<double> altered_start(const std::vector<double>& figure, const Layout& layout, Random& random);
+
+}  // namespace prover
