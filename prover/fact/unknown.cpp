@@ -70,6 +70,8 @@ std::string describe_fact(const Unknown& u, const Names& names) {
       return names.of(p[1]) + " lies on the circle with centre " + names.of(p[0]);
     case FactKind::concyclic:
       return listed(p, names) + " lie on one circle";
+    case FactKind::joined:
+      return letters(p, names) + " is joined";
     case FactKind::tangent:
       return letters(p, names, 0, 2) + " touches the circle with centre " + names.of(p[3]) + " at " +
              names.of(p[2]);

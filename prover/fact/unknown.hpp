@@ -32,6 +32,7 @@ enum class FactKind {
   trapezium,       // a b c d with ab parallel to dc: canonical under the symmetries that keep the parallel pair
   circle,          // centre, then the points on it, sorted (one fact per point: centre, point)
   concyclic,       // four points, sorted
+  joined,          // two points, sorted: the line through them, which no sentence names, has been drawn
   tangent,         // line (its first two points), touching point, centre
 };
 

@@ -13,7 +13,8 @@ struct Instance {
   RuleId rule;
   // Pattern rules: the point for each variable, by variable. Built-in shapes:
   //   given                        empty; `hypothesis` says which phrase
-  //   join                         the two points; adds the line, no conclusion of its own
+  //   join                         the two points; concludes the fact `joined`, which every instance that uses
+  //                                the new line has among its premises
   //   angle_addition               vertex, first arm, inner rays in order …, last arm: first ∠ + … = whole ∠
   //   segment_addition             points in order along a line
   //   angles_on_a_straight_line    vertex, first end, rays in order on one side …, last end

@@ -66,6 +66,7 @@ UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& u
   switch (kind) {
     case FactKind::collinear:
     case FactKind::concyclic:
+    case FactKind::joined:
       std::sort(points.begin(), points.end());
       break;
     case FactKind::congruent:

@@ -1,0 +1,70 @@
+// What the chain knows so far: instances that fired, those that wait, facts by kind in the order they became
+// known, and the linear system. New conclusions go in here and nowhere else.
+#pragma once
+#include <array>
+#include <unordered_set>
+#include <vector>
+
+#include "prover/algebra/linear_system.hpp"
+#include "prover/base/budget.hpp"
+#include "prover/figure/arrangement.hpp"
+#include "prover/rule/instance.hpp"
+
+namespace prover {
+
+// Two lines known to be parallel or perpendicular, or the points of another fact.
+struct KnownFact {
+  FactKind kind = FactKind::parallel;
+  LineId first, second;         // parallel, perpendicular
+  std::vector<PointId> points;  // the others
+};
+
+class Knowledge {
+ public:
+  Knowledge(const Arrangement& arrangement, UnknownTable& unknowns, const Budget& budget)
+      : arrangement(arrangement), unknowns(unknowns), budget(budget) {}
+
+  const Arrangement& arrangement;
+  UnknownTable& unknowns;
+  const Budget& budget;
+
+  // Takes an instance: fires it when its premises follow, keeps it waiting otherwise, drops it when it is known
+  // already or says nothing.
+  void offer(Instance instance);
+  // Fires what was waiting and now follows, and lists facts that became known. True when anything was new.
+  bool settle();
+
+  bool entails(const Form& form) const { return system_.entails(form); }
+  Form normal_form(const Form& form) const { return system_.reduce(form); }
+  const LinearSystem& system() const { return system_; }
+  const std::vector<KnownFact>& facts() const { return facts_; }
+  bool full() const { return fired_.size() + waiting_.size() >= budget.max_instances; }
+  bool contradictory() const { return system_.contradictory(); }
+  std::size_t offered() const { return offered_; }
+  std::size_t version() const { return system_.rank(); }
+  std::vector<Instance> take_fired() { return std::move(fired_); }
+  LinearSystem take_system() { return std::move(system_); }
+
+ private:
+  struct Waiting {
+    Instance instance;
+    std::vector<Form> open;  // premises not yet known to follow, as last reduced
+  };
+  void fire(Instance instance);
+  bool ready(Waiting& waiting) const;
+  void note_facts();
+
+  LinearSystem system_;
+  std::vector<Instance> fired_;
+  std::vector<Waiting> waiting_;
+  std::vector<KnownFact> facts_;
+  std::unordered_set<std::size_t> seen_;            // hashes of instances
+  std::unordered_set<Form> given_;                  // what hypotheses say, normalised
+  std::size_t facts_checked_ = 0;                   // unknowns looked at
+  std::vector<UnknownId> open_facts_;               // facts not yet known to hold
+  std::vector<std::array<PointId, 3>> open_corners_;  // meeting lines not yet known to be perpendicular
+  bool corners_listed_ = false;
+  std::size_t offered_ = 0;
+};
+
+}  // namespace prover
