@@ -40,6 +40,15 @@ enum class Builtin {
   similar_parts_sides,        // a known ratio passes to the other sides of similar triangles
 };
 std::optional<Builtin> builtin_from(std::string_view name);  // "angles-on-a-straight-line"
+std::vector<std::string> builtin_names();                    // in the order of the enum
+// What the wording of a builtin may name, in the order in which `fill_wording` takes the printed names: {line},
+// {point}, {angle}, {polygon} as a whole ("KLM", "∠KLM"), or single points as in {AC} and {ABC}.
+std::vector<std::string> places_of(Builtin builtin);
+
+std::string_view name_of(RuleKind kind);  // "theorem"
+std::string_view name_of(Register wording);  // "plain", "us", "uk", "sa"
+std::optional<RuleKind> kind_from(std::string_view name);
+std::optional<Register> register_from(std::string_view name);
 
 // An example in a rule file: a small problem and what must follow (fires) or must not (silent) by this rule
 // alone, with definitions.
@@ -58,12 +67,18 @@ struct Rule {
   Rational cost = 1;              // under the measure `classroom`
   std::string says;               // the statement, a sentence for people
   std::string why;                // where it comes from: proof idea, or why a postulate
+  std::string family;             // the rule of which this is a further case ("rhombus-converse"); naming that
+                                  // one in `taught:` names this one too
   std::vector<std::string> sources;
   // Wording of the reason per register, with places in braces: {AB} a line or segment, {angle ABC},
   // {triangle ABC}. A register without accepted phrase has no entry.
   std::map<Register, std::string> wording;
   std::map<Register, bool> recalled;  // the wording is from memory only
-  Names variables;
+  std::vector<std::string> synonyms;  // other accepted words, for `taught:` and for marking
+  // Wording for what a phrase means (midpoint, complementary …) or for plain arithmetic: such a rule has no
+  // pattern, because every room expands the phrase by its meaning; only its words are cited.
+  bool meaning = false;
+  Names variables;                // for a builtin: its placeholders, `places_of(builtin)`
   std::vector<Phrase> given, where, then;
   std::optional<Builtin> builtin;
   std::vector<RuleExample> examples;
@@ -93,11 +108,14 @@ LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files);
 const Catalogue& standard_catalogue();  // loaded once
 
 // A reason with its places filled in: braces replaced through `place`, which maps a variable to the printed
-// name of a point. Falls back to plain where the register has no phrase.
+// name of a point: {AB} "KL", {angle ABC} "∠KLM", {triangle ABC} "triangle KLM" ("△KLM" in `sa`). Falls back to
+// plain where the register has no phrase.
 std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place);
 
 // `taught:` — which rules a class may cite. Names are rule ids, topics ("parallel"), courses, or words that people
-// use for them; `unknown` names get the nearest known one as way out.
+// use for them: titles, synonyms, the wording of any register. With no names, or with `not` only, all rules are
+// allowed but those. Hypotheses, constructions, additions, meanings and definitions need not be named. Unknown names
+// get the nearest known one as way out.
 struct TaughtRules {
   std::vector<bool> allowed;  // by RuleId
   std::vector<Diagnostic> diagnostics;

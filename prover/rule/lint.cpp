@@ -1,0 +1,161 @@
+#include "prover/rule/lint.hpp"
+
+#include "prover/rule/wording.hpp"
+
+namespace prover {
+namespace {
+
+void collect(const Expression& expression, std::vector<PointId>& points) {
+  for (const Term& term : expression.terms) {
+    if (const auto* angle = std::get_if<Angle>(&term.quantity)) {
+      for (const PointId p : {angle->arm1, angle->vertex, angle->arm2})
+        if (p.valid()) points.push_back(p);
+    } else if (const auto* segment = std::get_if<Segment>(&term.quantity)) {
+      points.push_back(segment->a);
+      points.push_back(segment->b);
+    }
+  }
+}
+
+std::vector<PointId> points_of(const Phrase& phrase) {
+  std::vector<PointId> points = phrase.points;
+  for (const Expression& expression : phrase.relation.expressions) collect(expression, points);
+  return points;
+}
+
+struct Uses {
+  std::size_t premises = 0, conclusions = 0;
+  Span first;
+};
+
+// A variable of the conclusion must occur in a premise, or the rule would speak about points that it never found.
+// One that stands in a single place asks for nothing and is most likely a slip.
+void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
+  std::vector<Uses> uses(rule.variables.points.size());
+  const auto count = [&](const std::vector<Phrase>& phrases, std::size_t Uses::*counter) {
+    for (const Phrase& phrase : phrases)
+      for (const PointId p : points_of(phrase)) {
+        Uses& use = uses[p.index()];
+        if (use.premises + use.conclusions == 0) use.first = phrase.span;
+        ++(use.*counter);
+      }
+  };
+  count(rule.given, &Uses::premises);
+  count(rule.where, &Uses::premises);
+  count(rule.then, &Uses::conclusions);
+  for (std::size_t i = 0; i < uses.size(); ++i) {
+    const std::string& name = rule.variables.points[i];
+    if (uses[i].conclusions > 0 && uses[i].premises == 0)
+      out.push_back({Severity::error, uses[i].first, name + " stands in the conclusion but in no premise",
+                     "say in `given` or `where` which point " + name + " is"});
+    else if (uses[i].premises + uses[i].conclusions == 1)
+      out.push_back({Severity::error, uses[i].first, name + " is used only once",
+                     "use " + name + " in another phrase, or leave it out"});
+  }
+}
+
+void lint_pattern(const Rule& rule, const RulePlaces& places, std::vector<Diagnostic>& out) {
+  const auto missing = [&](std::string message, std::string way_out) {
+    out.push_back({Severity::error, places.header, std::move(message), std::move(way_out)});
+  };
+  const bool has_pattern = !rule.given.empty() || !rule.where.empty() || !rule.then.empty();
+  if (rule.builtin || rule.meaning) {
+    if (has_pattern)
+      missing(rule.builtin ? "a builtin has no `given`, `where` or `then`" : "a meaning has no `given`, `where` or `then`",
+              "leave them out; only its wording is read");
+    if (rule.builtin && rule.meaning) missing("a rule is either a builtin or a meaning", "leave one of them out");
+    return;
+  }
+  if (rule.then.empty()) missing("this rule concludes nothing", "add a line `then …`");
+  if (rule.given.empty() && rule.where.empty()) missing("this rule has no premise", "add a line `given …`");
+  for (const Phrase& phrase : rule.where)
+    if (!is_position(phrase.predicate))
+      out.push_back({Severity::error, phrase.span, "`where` holds positions only (order, sides, inside, convex)",
+                     "move this phrase to `given`"});
+  lint_variables(rule, out);
+}
+
+void lint_examples(const Rule& rule, const RulePlaces& places, std::vector<Diagnostic>& out) {
+  if (rule.kind == RuleKind::construction) return;  // it concludes nothing that an example could show
+  bool fires = false, silent = false;
+  for (const RuleExample& example : rule.examples) (example.fires ? fires : silent) = true;
+  if (!fires)
+    out.push_back({Severity::error, places.header, "no example in which the rule fires",
+                   "add `example fires … gives …` with letters of a figure"});
+  if (!silent)
+    out.push_back({Severity::error, places.header, "no example in which the rule stays silent",
+                   "add `example silent … gives …` where a condition is missing"});
+}
+
+}  // namespace
+
+std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places) {
+  std::vector<Diagnostic> out;
+  lint_pattern(rule, places, out);
+  if (!rule.wording.contains(Register::plain))
+    out.push_back({Severity::error, places.header, "no plain wording", "add `plain \"…\"`"});
+  for (const auto& [wording, offset] : places.wording) {
+    if (const auto found = rule.wording.find(wording); found != rule.wording.end())
+      wording_pieces(found->second, rule.variables, &out, offset);
+  }
+  for (const auto& [wording, from_memory] : rule.recalled)
+    if (from_memory && !rule.wording.contains(wording))
+      out.push_back({Severity::error, places.header,
+                     "`recalled` names " + std::string(name_of(wording)) + ", which has no wording here",
+                     "add the wording, or leave the name out of `recalled`"});
+  lint_examples(rule, places, out);
+  return out;
+}
+
+bool is_position(Predicate predicate) {
+  switch (predicate) {
+    case Predicate::triangle:
+    case Predicate::line_order:
+    case Predicate::collinear:
+    case Predicate::on_ray:
+    case Predicate::on_segment:
+    case Predicate::on_line:
+    case Predicate::meet:
+    case Predicate::cross:
+    case Predicate::convex:
+    case Predicate::simple_polygon:
+    case Predicate::inside_polygon:
+    case Predicate::inside_angle:
+    case Predicate::inside_circle:
+    case Predicate::outside_polygon:
+    case Predicate::outside_circle:
+    case Predicate::same_side:
+    case Predicate::opposite_sides: return true;
+    case Predicate::relation:
+    case Predicate::acute:
+    case Predicate::parallel:
+    case Predicate::perpendicular:
+    case Predicate::midpoint:
+    case Predicate::foot:
+    case Predicate::perpendicular_bisector:
+    case Predicate::isosceles:
+    case Predicate::isosceles_at:
+    case Predicate::equilateral:
+    case Predicate::right_angled:
+    case Predicate::circle:
+    case Predicate::circle_cyclic:
+    case Predicate::concyclic:
+    case Predicate::concyclic_cyclic:
+    case Predicate::diameter:
+    case Predicate::tangent:
+    case Predicate::tangent_circumcircle:
+    case Predicate::bisects:
+    case Predicate::regular_polygon:
+    case Predicate::parallelogram:
+    case Predicate::rectangle:
+    case Predicate::rhombus:
+    case Predicate::square:
+    case Predicate::kite:
+    case Predicate::trapezium:
+    case Predicate::congruent:
+    case Predicate::similar: return false;
+  }
+  return false;
+}
+
+}  // namespace prover

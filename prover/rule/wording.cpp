@@ -1,0 +1,115 @@
+#include "prover/rule/wording.hpp"
+
+#include <algorithm>
+
+namespace prover {
+namespace {
+
+bool is_capital(char c) { return c >= 'A' && c <= 'Z'; }
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+// "PA" or "P1A" as point names; nothing when something else stands there.
+std::vector<std::string> point_names(std::string_view letters) {
+  std::vector<std::string> names;
+  for (const char c : letters) {
+    if (is_capital(c))
+      names.emplace_back(1, c);
+    else if (is_digit(c) && !names.empty())
+      names.back() += c;
+    else
+      return {};
+  }
+  return names;
+}
+
+bool read_place(std::string_view inside, const Names& variables, WordingPiece& piece) {
+  const auto& known = variables.points;
+  if (const auto whole = std::find(known.begin(), known.end(), inside); whole != known.end()) {
+    piece.points = {PointId(whole - known.begin())};
+    return true;
+  }
+  constexpr std::string_view angle = "angle ", triangle = "triangle ";
+  if (inside.substr(0, angle.size()) == angle) {
+    piece.kind = PlaceKind::angle;
+    inside.remove_prefix(angle.size());
+  } else if (inside.substr(0, triangle.size()) == triangle) {
+    piece.kind = PlaceKind::triangle;
+    inside.remove_prefix(triangle.size());
+  }
+  const std::vector<std::string> names = point_names(inside);
+  if (names.empty() || (piece.kind != PlaceKind::points && names.size() != 3)) return false;
+  for (const std::string& name : names) {
+    const auto at = std::find(known.begin(), known.end(), name);
+    if (at == known.end()) return false;
+    piece.points.emplace_back(at - known.begin());
+  }
+  return true;
+}
+
+}  // namespace
+
+std::vector<WordingPiece> wording_pieces(std::string_view wording, const Names& variables,
+                                         std::vector<Diagnostic>* mistakes, std::size_t offset) {
+  std::vector<WordingPiece> pieces;
+  const auto mistake = [&](std::size_t begin, std::size_t end, std::string message, std::string way_out) {
+    if (mistakes) mistakes->push_back({Severity::error, {offset + begin, offset + end}, std::move(message), std::move(way_out)});
+  };
+  const auto add_text = [&](std::string_view text, std::size_t at) {
+    if (!text.empty()) pieces.push_back({false, std::string(text), PlaceKind::points, {}, at});
+  };
+  std::size_t at = 0;
+  while (at < wording.size()) {
+    const std::size_t brace = wording.find_first_of("{}", at);
+    add_text(wording.substr(at, brace == wording.npos ? brace : brace - at), at);
+    if (brace == wording.npos) break;
+    const std::size_t close = wording.find_first_of("{}", brace + 1);
+    if (wording[brace] == '}' || close == wording.npos || wording[close] == '{') {
+      mistake(brace, brace + 1, "a brace without its partner", "write places as {AB} or {angle ABC}");
+      at = brace + 1;
+      continue;
+    }
+    WordingPiece piece{true, std::string(wording.substr(brace + 1, close - brace - 1)), PlaceKind::points, {}, brace};
+    if (!read_place(piece.text, variables, piece)) {
+      std::string known;
+      for (const std::string& name : variables.points) known += (known.empty() ? "" : ", ") + name;
+      mistake(brace + 1, close, "\"" + piece.text + "\" names no place of this rule",
+              known.empty() ? "leave the braces out" : "its places are " + known);
+    }
+    pieces.push_back(std::move(piece));
+    at = close + 1;
+  }
+  return pieces;
+}
+
+std::string wording_without_places(std::string_view wording) {
+  std::string_view head = wording.substr(0, wording.find('{'));
+  if (head.size() < wording.size()) {  // back to the comma or semicolon before the place
+    const std::size_t mark = head.find_last_of(",;");
+    if (mark != head.npos) head = head.substr(0, mark);
+  }
+  while (!head.empty() && head.back() == ' ') head.remove_suffix(1);
+  return std::string(head);
+}
+
+std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place) {
+  auto found = rule.wording.find(wording);
+  if (found == rule.wording.end()) found = rule.wording.find(Register::plain);
+  if (found == rule.wording.end()) return rule.title;
+  std::string out;
+  for (const WordingPiece& piece : wording_pieces(found->second, rule.variables)) {
+    if (!piece.is_place) {
+      out += piece.text;
+      continue;
+    }
+    switch (piece.kind) {
+      case PlaceKind::points: break;
+      case PlaceKind::angle: out += "∠"; break;
+      case PlaceKind::triangle: out += found->first == Register::sa ? "△" : "triangle "; break;
+    }
+    for (const PointId point : piece.points)
+      if (point.index() < place.size()) out += place[point.index()];
+  }
+  return out;
+}
+
+}  // namespace prover

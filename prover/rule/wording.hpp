@@ -1,0 +1,29 @@
+// The wording of a reason, taken apart at its braces: "alternate angles, {PA} ∥ {QD}" is text, place, text, place.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "prover/rule/rule.hpp"
+
+namespace prover {
+
+enum class PlaceKind { points, angle, triangle };
+
+struct WordingPiece {
+  bool is_place = false;
+  std::string text;               // of a text; of a place, what stands in the braces
+  PlaceKind kind = PlaceKind::points;
+  std::vector<PointId> points;    // of a place: the variables
+  std::size_t offset = 0;         // in the wording
+};
+
+// Mistakes (a brace without its partner, a name that is no variable) go to `mistakes`, with the wording beginning
+// at `offset` in its file.
+std::vector<WordingPiece> wording_pieces(std::string_view wording, const Names& variables,
+                                         std::vector<Diagnostic>* mistakes = nullptr, std::size_t offset = 0);
+
+// The wording as far as it stands without places: "alt ∠s; {PA} ∥ {QD}" is "alt ∠s".
+std::string wording_without_places(std::string_view wording);
+
+}  // namespace prover
