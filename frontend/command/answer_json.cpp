@@ -1,0 +1,116 @@
+#include "frontend/command/answer_json.hpp"
+
+namespace frontend {
+
+namespace {
+
+const char* name_of(prover::Severity severity) {
+  switch (severity) {
+    case prover::Severity::error: return "error";
+    case prover::Severity::warning: return "warning";
+    case prover::Severity::note: return "note";
+  }
+  return "";
+}
+
+Json list(const std::vector<std::string>& items) {
+  Json result = Json::array();
+  for (const std::string& item : items) result.push_back(item);
+  return result;
+}
+
+Json step_json(const prover::AnswerStep& step) {
+  Json json;
+  json["n"] = step.n;
+  json["claim"] = step.claim;
+  json["rows"] = step.rows.empty() ? list({step.claim}) : list(step.rows);
+  json["rule"] = step.rule;
+  json["reason"] = step.reason;
+  json["uses"] = Json::array();
+  for (const int use : step.uses) json["uses"].push_back(use);
+  json["closing"] = step.closing;
+  return json;
+}
+
+Json proof_json(const prover::AnswerProof& proof) {
+  Json json;
+  json["goal"] = proof.goal;
+  if (!proof.case_name.empty()) json["case"] = proof.case_name;
+  json["title"] = proof.title;
+  json["cost"] = proof.cost;
+  json["measure"] = proof.measure;
+  json["shortest"] = proof.shortest;
+  json["lower_bound"] = proof.lower_bound;
+  json["rules"] = list(proof.rules);
+  json["constructions"] = list(proof.constructions);
+  json["set_aside"] = list(proof.set_aside);
+  json["steps"] = Json::array();
+  for (const prover::AnswerStep& step : proof.steps) json["steps"].push_back(step_json(step));
+  json["seen_in_figure"] = list(proof.seen_in_figure);
+  json["givens_used"] = list(proof.givens_used);
+  json["givens_not_needed"] = list(proof.givens_not_needed);
+  json["checks"] = {{"replay", proof.replay}, {"z3", proof.z3}};
+  return json;
+}
+
+Json figure_json(const prover::AnswerFigure& figure) {
+  Json json;
+  json["name"] = figure.name;
+  json["points"] = Json::object();
+  for (const auto& [name, place] : figure.points) json["points"][name] = {place.first, place.second};
+  if (figure.value) json["value"] = *figure.value;
+  return json;
+}
+
+Json case_json(const prover::AnswerCase& one) {
+  Json json;
+  json["name"] = one.name;
+  json["verdict"] = prover::name_of(one.verdict);
+  if (!one.value.empty()) json["value"] = one.value;
+  return json;
+}
+
+Json diagnostic_json(const prover::Diagnostic& diagnostic, std::string_view text) {
+  const prover::LineColumn place = prover::line_column(text, diagnostic.span.begin);
+  Json json;
+  json["line"] = place.line;
+  json["column"] = place.column;
+  json["severity"] = name_of(diagnostic.severity);
+  json["message"] = diagnostic.message;
+  json["way_out"] = diagnostic.way_out;
+  return json;
+}
+
+}  // namespace
+
+Json answer_json(const prover::Answer& answer, std::string_view text, bool times) {
+  Json json;
+  if (!answer.id.empty()) json["id"] = answer.id;
+  json["verdict"] = prover::name_of(answer.verdict);
+  json["summary"] = answer.summary;
+  if (!answer.value.empty()) json["value"] = answer.value;
+  json["read_as"] = list(answer.read_as);
+  json["proofs"] = Json::array();
+  for (const prover::AnswerProof& proof : answer.proofs) json["proofs"].push_back(proof_json(proof));
+  json["figures"] = Json::array();
+  for (const prover::AnswerFigure& figure : answer.figures) json["figures"].push_back(figure_json(figure));
+  json["conflict"] = list(answer.conflict);
+  json["missing"] = list(answer.missing);
+  json["unlock"] = list(answer.unlock);
+  json["cases"] = Json::array();
+  for (const prover::AnswerCase& one : answer.cases) json["cases"].push_back(case_json(one));
+  json["stop"] = answer.stop;
+  json["checks_disagree"] = answer.checks_disagree;
+  json["diagnostics"] = Json::array();
+  for (const auto& diagnostic : answer.diagnostics) json["diagnostics"].push_back(diagnostic_json(diagnostic, text));
+  if (times) {
+    json["time_ms"] = Json::object();
+    for (const auto& [stage, time] : answer.time_ms) json["time_ms"][stage] = time;
+  }
+  return json;
+}
+
+std::string json_line(const Json& json) { return json.dump(-1, ' ', false, Json::error_handler_t::replace); }
+std::string json_page(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n"; }
+
+}  // namespace frontend

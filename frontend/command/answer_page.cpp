@@ -1,0 +1,132 @@
+#include "frontend/command/answer_page.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace frontend {
+
+namespace {
+
+using prover::Answer;
+using prover::AnswerProof;
+using prover::Verdict;
+
+std::string titles(const std::vector<std::string>& ids, const prover::Catalogue& catalogue) {
+  std::string text;
+  for (const std::string& id : ids) {
+    const auto rule = catalogue.find(id);
+    text += (text.empty() ? "" : ", ") + (rule && !catalogue[*rule].title.empty() ? catalogue[*rule].title : id);
+  }
+  return text;
+}
+
+std::string heading_of(const AnswerProof& proof, bool says_goal) {
+  std::string text = "Proof";
+  if (says_goal && !proof.goal.empty()) text += " of " + proof.goal;
+  if (!proof.case_name.empty()) text += ", in the case " + proof.case_name + (proof.title.empty() ? "" : ",");
+  if (!proof.title.empty()) text += (proof.title.starts_with("by ") ? " " : ": ") + proof.title;
+  return text;
+}
+
+ProofLines lines_of(const AnswerProof& proof) {
+  ProofLines result;
+  for (const prover::AnswerStep& step : proof.steps) {
+    std::vector<std::string> rows = step.rows;
+    if (rows.empty()) rows.push_back(step.claim);
+    result.lines.push_back({step.n, step.claim, std::move(rows), step.reason, step.uses, step.closing});
+  }
+  return result;
+}
+
+std::string cost_sentence(const AnswerProof& proof) {
+  const std::string cost = fmt::format("Cost {} by the measure \"{}\": ", proof.cost, proof.measure);
+  if (proof.shortest == "proved") return cost + "no proof with these rules is shorter.";
+  if (proof.lower_bound.empty()) return cost + "the best found.";
+  return cost + fmt::format("the best found; none is below {}.", proof.lower_bound);
+}
+
+std::string check_sentence(const AnswerProof& proof) {
+  if (proof.replay && proof.z3) return "Checked by replay and by Z3.";
+  if (proof.replay) return "Checked by replay; not confirmed by Z3.";
+  if (proof.z3) return "Confirmed by Z3; not accepted by replay.";
+  return "Not checked.";
+}
+
+struct Page {
+  const prover::Catalogue& catalogue;
+  const PageOptions& options;
+  Document document;
+
+  void add(Block block) { document.blocks.push_back(std::move(block)); }
+  void add_items(const char* lead, const std::vector<std::string>& items, bool one_below_the_other = true) {
+    if (!items.empty()) add(Items{lead, items, one_below_the_other});
+  }
+
+  void add_proof(const AnswerProof& proof, bool says_goal) {
+    add(Heading{2, heading_of(proof, says_goal)});
+    if (!proof.set_aside.empty()) {
+      add(Paragraph{"Not used, since the claim says no more than it: " + titles(proof.set_aside, catalogue) + "."});
+    }
+    for (const std::string& construction : proof.constructions) {
+      const bool said = std::any_of(proof.steps.begin(), proof.steps.end(), [&](const prover::AnswerStep& step) {
+        return step.claim == construction;
+      });
+      if (!said) add(Paragraph{construction + "."});
+    }
+    add(lines_of(proof));
+    if (options.for_teacher) add_items("Seen in the figure", proof.seen_in_figure, false);
+    add_items("Given but not needed", proof.givens_not_needed, false);
+    add(Note{cost_sentence(proof)});
+    add(Note{check_sentence(proof)});
+  }
+
+  void add_figures(const Answer& answer) {
+    std::vector<std::string> figures;
+    for (const prover::AnswerFigure& figure : answer.figures) {
+      std::string text = figure.name + ": ";
+      bool first = true;
+      for (const auto& [name, place] : figure.points) {
+        text += fmt::format("{}{} ({:.2f}, {:.2f})", first ? "" : ", ", name, place.first, place.second);
+        first = false;
+      }
+      if (figure.value) text += fmt::format("; what was asked measures {:.4g}", *figure.value);
+      figures.push_back(std::move(text));
+    }
+    add_items("Figures", figures);
+  }
+
+  void add_cases(const Answer& answer) {
+    if (answer.cases.empty()) return;
+    Table table{{"Case", "Verdict", "Value"}, {}};
+    for (const prover::AnswerCase& one : answer.cases) {
+      table.rows.push_back({one.name, prover::name_of(one.verdict), one.value});
+    }
+    add(std::move(table));
+  }
+
+  void add_times(const Answer& answer) {
+    Table table{{"Stage", "Milliseconds"}, {}};
+    for (const auto& [stage, time] : answer.time_ms) table.rows.push_back({stage, fmt::format("{:.2f}", time)});
+    if (!table.rows.empty()) add(std::move(table));
+  }
+};
+
+}  // namespace
+
+Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, const PageOptions& options) {
+  Page page{catalogue, options, {}};
+  page.add(Paragraph{answer.summary.empty() ? std::string("Verdict: ") + prover::name_of(answer.verdict) + "."
+                                            : answer.summary});
+  page.add_items("Understood", answer.read_as);
+  page.add_cases(answer);
+  for (const AnswerProof& proof : answer.proofs) page.add_proof(proof, answer.proofs.size() > 1);
+  page.add_figures(answer);
+  page.add_items("These givens cannot all hold", answer.conflict);
+  page.add_items("What would settle it", answer.missing);
+  page.add_items("What would help", answer.unlock);
+  if (options.times) page.add_times(answer);
+  return std::move(page.document);
+}
+
+}  // namespace frontend

@@ -1,0 +1,90 @@
+#include "frontend/command/catalogue.hpp"
+
+#include <fmt/format.h>
+
+#include <cstdio>
+
+#include "frontend/command/input.hpp"
+#include "frontend/command/output.hpp"
+
+namespace frontend {
+
+namespace {
+
+// The rule files of a folder; nothing when it or one of them cannot be opened.
+std::optional<std::vector<prover::RuleFile>> rule_files_in(const std::string& folder) {
+  const FolderListing listing = files_below(folder, ".rule");
+  std::string mistake = listing.mistake;
+  if (mistake.empty() && listing.names.empty()) mistake = "there is no file *.rule in " + folder;
+  std::vector<prover::RuleFile> files;
+  for (const std::string& name : listing.names) {
+    Input input = read_text(folder + "/" + name, {});
+    if (!input.text) {
+      mistake = input.mistake;
+      break;
+    }
+    files.push_back({name, std::move(*input.text)});
+  }
+  if (mistake.empty()) return files;
+  write_message(mistake);
+  return std::nullopt;
+}
+
+}  // namespace
+
+CataloguePointer catalogue_with(const std::vector<std::string>& folders) {
+  if (folders.empty()) return {std::shared_ptr<void>(), &prover::standard_catalogue()};
+  std::vector<prover::RuleFile> files = prover::builtin_rule_files();
+  for (const std::string& folder : folders) {
+    auto added = rule_files_in(folder);
+    if (!added) return nullptr;
+    files.insert(files.end(), added->begin(), added->end());
+  }
+  prover::LoadedCatalogue loaded = prover::load_catalogue(files);
+  bool broken = false;
+  for (const auto& [file, mistakes] : loaded.mistakes) {
+    for (const prover::Diagnostic& mistake : mistakes) {
+      fmt::print(stderr, "{}", prover::render(mistake, file.name, file.text));
+    }
+    broken = broken || prover::has_error(mistakes);
+  }
+  if (broken) return nullptr;
+  return std::make_shared<prover::Catalogue>(std::move(loaded.catalogue));
+}
+
+std::vector<std::string> parts_of_list(const std::string& list) {
+  std::vector<std::string> parts;
+  std::size_t from = 0;
+  while (from <= list.size()) {
+    const std::size_t comma = std::min(list.find(',', from), list.size());
+    const std::size_t first = list.find_first_not_of(" \t", from);
+    if (first < comma) {
+      const std::size_t last = list.find_last_not_of(" \t", comma - 1);
+      parts.push_back(list.substr(first, last - first + 1));
+    }
+    from = comma + 1;
+  }
+  return parts;
+}
+
+std::optional<std::vector<std::string>> rule_ids(const prover::Catalogue& catalogue,
+                                                 const std::vector<std::string>& lists, const std::string& option) {
+  std::vector<std::string> ids;
+  bool all_known = true;
+  for (const std::string& list : lists) {
+    for (const std::string& id : parts_of_list(list)) {
+      if (catalogue.find(id)) {
+        ids.push_back(id);
+        continue;
+      }
+      all_known = false;
+      const auto nearest = prover::nearest_word(id, catalogue.ids());
+      write_message(fmt::format("{}: there is no rule \"{}\"\n  try: {}", option, id,
+                                nearest ? *nearest : "\"anglewright rules\" lists all rules"));
+    }
+  }
+  if (!all_known) return std::nullopt;
+  return ids;
+}
+
+}  // namespace frontend

@@ -1,0 +1,29 @@
+#include "frontend/command/batch.hpp"
+#include "frontend/command/command.hpp"
+#include "frontend/command/completion.hpp"
+#include "frontend/command/prove.hpp"
+#include "frontend/command/rules.hpp"
+
+namespace frontend {
+
+const std::vector<Command>& commands() {
+  static const std::vector<Command> table = {
+      {"prove", "The verdict on a problem, with the shortest proof that was found",
+       "  anglewright prove frontend/examples/trellis-angle-sum.aw\n"
+       "  anglewright prove --json --without triangle-angle-sum problem.aw",
+       declare_prove},
+      {"rules", "The catalogue of rules: what a class may cite, and how each reason is worded",
+       "  anglewright rules --topic parallel --wording uk\n"
+       "  anglewright rules alternate-interior-angles",
+       declare_rules},
+      {"batch", "Many problems: one JSON object {\"id\", \"problem\"} a line in, one answer a line out, in order",
+       "  echo '{\"id\": 1, \"problem\": \"triangle: KLM\\nangle KLM = 50\\nangle LMK = 60\\nfind: angle MKL\"}' |\n"
+       "    anglewright batch -",
+       declare_batch},
+      {"completion", "A script with which the shell completes commands and options",
+       "  source <(anglewright completion bash)", declare_completion},
+  };
+  return table;
+}
+
+}  // namespace frontend

@@ -1,0 +1,95 @@
+#include "frontend/render/text.hpp"
+
+#include <algorithm>
+
+#include "frontend/render/prose.hpp"
+#include "frontend/render/two_column.hpp"
+#include "frontend/render/width.hpp"
+
+namespace frontend {
+
+namespace {
+
+struct TextWriter {
+  Layout layout;
+  std::string out;
+
+  void line(std::string_view text) {
+    out += text;
+    out += '\n';
+  }
+  // The first line with `first`, the others with as many spaces.
+  void wrapped_line(std::string_view first, std::string_view text) {
+    const std::size_t indent = display_width(first);
+    bool is_first = true;
+    for (const std::string& part : wrapped(text, page_width - indent)) {
+      line((is_first ? std::string(first) : std::string(indent, ' ')) + part);
+      is_first = false;
+    }
+  }
+
+  void operator()(const Heading& heading) {
+    line(heading.text);
+    if (heading.level == 1) line(std::string(display_width(heading.text), '='));
+  }
+  void operator()(const Paragraph& paragraph) { wrapped_line("", paragraph.text); }
+  void operator()(const Note& note) { wrapped_line("", note.text); }
+  void operator()(const Items& items) {
+    if (!items.one_below_the_other) {
+      std::string text;
+      for (const std::string& item : items.items) text += (text.empty() ? "" : "; ") + item;
+      wrapped_line("", items.lead + ": " + text);
+      return;
+    }
+    line(items.lead + ":");
+    for (const std::string& item : items.items) wrapped_line("  ", item);
+  }
+  void operator()(const ProofLines& proof) {
+    if (layout == Layout::paragraph) {
+      wrapped_line("  ", prose(proof));
+    } else {
+      for (const std::string& row : two_column_lines(proof, page_width - 2)) line("  " + row);
+    }
+  }
+  void operator()(const Table& table) {
+    std::vector<std::vector<std::string>> rows = table.rows;
+    if (!table.header.empty()) rows.insert(rows.begin(), table.header);
+    std::vector<std::size_t> widths;
+    for (const auto& row : rows) {
+      widths.resize(std::max(widths.size(), row.size()));
+      for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], display_width(row[i]));
+    }
+    for (const auto& row : rows) {
+      std::string text = "  ";
+      for (std::size_t i = 0; i + 1 < row.size(); ++i) text += padded(row[i], widths[i] + 3);
+      if (row.empty()) continue;
+      const std::size_t room = display_width(text) + 24 < page_width ? page_width - display_width(text) : 24;
+      const std::string blank(display_width(text), ' ');
+      for (const std::string& part : wrapped(row.back(), room)) {
+        const std::string full = text + part;
+        line(full.substr(0, full.find_last_not_of(' ') + 1));
+        text = blank;
+      }
+    }
+  }
+};
+
+}  // namespace
+
+std::string render_text(const Document& document, Layout layout) {
+  TextWriter writer{layout, {}};
+  bool first = true;
+  const Block* before = nullptr;
+  for (const Block& block : document.blocks) {
+    // Small print stands together; everything else is set off by an empty line.
+    const bool together = before != nullptr && std::holds_alternative<Note>(*before) &&
+                          std::holds_alternative<Note>(block);
+    if (!first && !together) writer.line("");
+    std::visit(writer, block);
+    before = &block;
+    first = false;
+  }
+  return writer.out;
+}
+
+}  // namespace frontend
