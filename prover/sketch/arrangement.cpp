@@ -19,6 +19,36 @@ double diameter_of(const std::vector<double>& x, std::size_t points) {
   return std::sqrt(square);
 }
 
+// A letter pair for each two neighbours among the sorted distances that are equal.
+std::string equal_distances(const std::vector<double>& x, std::size_t points) {
+  struct Distance {
+    double square;
+    std::size_t pair;
+  };
+  std::vector<Distance> all;
+  for (std::size_t p = 0; p < points; ++p)
+    for (std::size_t q = p + 1; q < points; ++q) {
+      const Vector v = at(x, q) - at(x, p);
+      all.push_back({dot(v, v), p * points + q});
+    }
+  std::sort(all.begin(), all.end(), [](const Distance& a, const Distance& b) { return a.square < b.square; });
+  std::string result;
+  for (std::size_t i = 0; i < all.size();) {
+    std::size_t end = i + 1;
+    while (end < all.size() && all[end].square - all[end - 1].square < 1e-8 * all[end].square) ++end;
+    if (end - i > 1) {
+      std::vector<std::size_t> group;
+      for (std::size_t k = i; k < end; ++k) group.push_back(all[k].pair);
+      std::sort(group.begin(), group.end());
+      result += std::to_string(group.front());
+      for (std::size_t k = 1; k < group.size(); ++k) (result += '=') += std::to_string(group[k]);
+      result += ' ';
+    }
+    i = end;
+  }
+  return result;
+}
+
 // The sign of the first triple that is not on a line.
 double first_turn(const std::vector<double>& x, std::size_t points) {
   for (std::size_t a = 0; a < points; ++a)
@@ -85,6 +115,7 @@ Arrangement arrangement_of(const std::vector<double>& x, std::size_t points) {
         }
       }
     }
+  result.equals = equal_distances(x, points);
   result.nearest = nearest;
   result.clear = std::min(result.clear, nearest);
   return result;

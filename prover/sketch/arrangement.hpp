@@ -1,5 +1,7 @@
 // What kind of figure a sketch is: its arrangement (on which side of which line each point is, and in which order
-// points stand on a line), how clear it is to the eye, and how far it is from another.
+// points stand on a line), which of its distances are equal, how clear it is to the eye, and how far it is from
+// another. Equal distances tell apart what is otherwise arranged alike: the two triangles with the same two sides
+// and angle, a parallelogram and the other quadrilaterals with its properties.
 #pragma once
 #include <string>
 #include <vector>
@@ -21,6 +23,7 @@ void normalise(std::vector<double>& x, std::size_t points, double diameter);
 
 struct Arrangement {
   std::string signs;        // a letter a triple: l, r, or which of the three is the middle one
+  std::string equals;       // which distances happen to be equal
   int collinear = 0;        // triples on a line
   double clear = 0;         // the smallest clearance of the others, or distance by diameter if that is smaller
   double nearest = 0;       // the smallest distance of two points, by diameter

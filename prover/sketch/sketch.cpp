@@ -12,7 +12,7 @@
 #include <set>
 
 #include "prover/base/log.hpp"
-#include "prover/sketch/arrangement.hpp"
+#include "prover/sketch/album.hpp"
 #include "prover/sketch/random.hpp"
 #include "prover/sketch/solve.hpp"
 #include "prover/sketch/starts.hpp"
@@ -23,9 +23,7 @@ namespace {
 constexpr double equation_tolerance = 1e-9;
 constexpr double position_margin = 1e-5;
 constexpr double drawn_diameter = 10;
-constexpr double needle = 0.01;          // a figure less clear than this is kept only when there is no better one
-constexpr double coincident = 1e-4;      // and one less clear than this never
-constexpr double same_figure = 1e-6;     // difference of two figures that are one
+constexpr double coincident = 1e-4;      // a figure less clear than this is none
 
 // What the givens need beside points: the unknown numbers, a point of each circle, the size of the text's units.
 struct Units {
@@ -80,69 +78,21 @@ Units units_of(const std::vector<Phrase>& givens, std::size_t points) {
   return units;
 }
 
-struct Candidate {
-  std::vector<double> x;  // in normal place, variables of the layout
-  Arrangement arrangement;
-};
-
-// What was found so far, one family an arrangement.
-class Album {
- public:
-  explicit Album(std::size_t points) : points_(points) {}
-
-  enum class News { nothing, shape, arrangement };
-  News add(Candidate candidate) {
-    std::vector<std::size_t>& family = families_[candidate.arrangement.signs];
-    if (family.size() >= family_limit) return News::nothing;
-    for (const std::size_t i : family)
-      if (difference(found_[i].x, candidate.x, points_) < same_figure) return News::nothing;
-    family.push_back(found_.size());
-    found_.push_back(std::move(candidate));
-    return family.size() == 1 ? News::arrangement : News::shape;
-  }
-
-  const std::vector<Candidate>& found() const { return found_; }
-
-  // The first of each arrangement, generic ones before those in which points happen to be collinear; then what
-  // differs most from all before it.
-  std::vector<std::size_t> chosen(std::size_t wanted) const {
-    std::vector<std::size_t> pool;
-    double clearest = 0;
-    for (const Candidate& c : found_) clearest = std::max(clearest, c.arrangement.clear);
-    for (std::size_t i = 0; i < found_.size(); ++i)
-      if (clearest < needle || found_[i].arrangement.clear >= needle) pool.push_back(i);
-    std::vector<std::size_t> first, later;
-    std::set<std::string> seen;
-    for (const std::size_t i : pool)
-      (seen.insert(found_[i].arrangement.signs).second ? first : later).push_back(i);
-    std::stable_sort(first.begin(), first.end(), [&](std::size_t a, std::size_t b) {
-      return found_[a].arrangement.collinear < found_[b].arrangement.collinear;
-    });
-    if (first.size() > wanted) first.resize(wanted);
-    while (first.size() < wanted && !later.empty()) {
-      std::size_t best = 0;
-      double most = -1;
-      for (std::size_t k = 0; k < later.size(); ++k) {
-        double least = std::numeric_limits<double>::infinity();
-        for (const std::size_t i : first)
-          least = std::min(least, difference(found_[i].x, found_[later[k]].x, points_));
-        if (least > most) {
-          most = least;
-          best = k;
-        }
-      }
-      first.push_back(later[best]);
-      later.erase(later.begin() + static_cast<std::ptrdiff_t>(best));
+// The best of a few random starts, to save the solver a hopeless one; now and then any start, for variety.
+std::vector<double> fresh_start(const std::vector<Phrase>& givens, System& system, Random& random, int start) {
+  if (start % 8 == 7) return random_start(givens, system.layout(), random, 0);
+  std::vector<double> best;
+  double least = std::numeric_limits<double>::infinity();
+  for (int draw = start % 2 == 0 ? 6 : 2; draw > 0; --draw) {
+    std::vector<double> x = random_start(givens, system.layout(), random, 2);
+    const double left = system.choose(x.data());
+    if (left < least || best.empty()) {
+      least = left;
+      best = std::move(x);
     }
-    return first;
   }
-
- private:
-  static constexpr std::size_t family_limit = 12;
-  std::size_t points_;
-  std::vector<Candidate> found_;
-  std::map<std::string, std::vector<std::size_t>> families_;
-};
+  return best;
+}
 
 Sketch sketch_of(const std::vector<double>& x, const Units& units, const System& system) {
   const Layout& layout = units.layout;
@@ -168,7 +118,7 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
   Album album(points);
   const auto wanted = static_cast<std::size_t>(std::max(options.wanted, 0));
   const int patience = 16 + 2 * options.wanted;  // starts without news after which the search ends
-  int fruitless = 0;                             // since the last news
+  int fruitless = 0;
   report.stop = StopReason::saturated;
   if (!system.has_branches()) return report;
 
@@ -181,8 +131,8 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
     const std::vector<Candidate>& found = album.found();
     const bool altered = options.seek_arrangements && !found.empty() && start % 3 != 0;
     std::vector<double> x = altered ? altered_start(found[random.below(found.size())].x, units.layout, random)
-                                    : random_start(givens, units.layout, random, start % 8 == 7 ? 0 : 2);
-    const Solution solution = solve(system, x, budget);
+                                    : fresh_start(givens, system, random, start);
+    const Solution solution = solve(system, x, start % 4 == 3 ? 0.2 : 1, budget);
     Album::News news = Album::News::nothing;
     if (!solution.converged) {
       report.best_residual = std::min(report.best_residual, solution.residual);
@@ -194,11 +144,14 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
           system.holds(candidate.x.data(), equation_tolerance, position_margin))
         news = album.add(std::move(candidate));
     }
-    fruitless = news == Album::News::nothing || (news == Album::News::shape && album.found().size() > wanted)
-                    ? fruitless + 1
-                    : 0;
-    if (!options.seek_arrangements && album.found().size() >= wanted) break;
-    if (!album.found().empty() && fruitless >= patience) break;
+    if (!options.seek_arrangements && found.size() >= wanted) break;
+    switch (news) {
+      case Album::News::nothing: ++fruitless; break;
+      case Album::News::shape: fruitless = found.size() > wanted ? fruitless + 1 : 0; break;
+      case Album::News::arrangement: break;
+      case Album::News::position: fruitless = 0; break;
+    }
+    if (!found.empty() && fruitless >= patience) break;
   }
 
   for (const std::size_t i : album.chosen(wanted)) {

@@ -189,15 +189,15 @@ double polish(Normal& normal, std::vector<double>& x) {
 
 }  // namespace
 
-Solution solve(System& system, std::vector<double>& x, const Budget& budget) {
+Solution solve(System& system, std::vector<double>& x, double margins, const Budget& budget) {
   system.choose(x.data());
   Normal normal(system, spread(system, x) / 2);
-  double left = descend(normal, x, {.rounds = 48, .good_enough = 1e-4}, budget);
+  double left = descend(normal, x, {.rounds = 48, .margins = margins, .good_enough = 1e-4}, budget);
   if (left > 0.5) return {false, left};
   if (left > 1e-4) {
     // Perhaps only the margins, or a branch that fitted the start, stand in the way.
     system.choose(x.data());
-    left = descend(normal, x, {.rounds = 64, .margins = 0.1, .good_enough = 1e-4}, budget);
+    left = descend(normal, x, {.rounds = 64, .margins = 0.1 * margins, .good_enough = 1e-4}, budget);
     if (left > 0.05) return {false, left};
   }
   left = polish(normal, x);

@@ -26,8 +26,8 @@ class System {
     const Constraint* constraint = nullptr;
     double margin = 0;  // positions: what the value should exceed
   };
-  // The branch of every clause that is least violated at `x`.
-  void choose(const double* x);
+  // Takes the branch of every clause that is least violated at `x`; returns the sum of squares that are left.
+  double choose(const double* x);
   const std::vector<Row>& equations() const { return equations_; }
   const std::vector<Row>& positions() const { return positions_; }
 
@@ -49,7 +49,8 @@ struct Solution {
   double residual = 0;  // the largest equation
 };
 
-// Moves `x` to a nearby point where all chosen equations are 0 and, if it can be, all positions have their margin.
-Solution solve(System& system, std::vector<double>& x, const Budget& budget);
+// Moves `x` to a nearby point where all equations are 0 and, if it can be, all positions have `margins` of their
+// margin. Small margins reach narrow figures, large ones clear figures.
+Solution solve(System& system, std::vector<double>& x, double margins, const Budget& budget);
 
 }  // namespace prover

@@ -78,6 +78,7 @@ class Placer {
 
   // Points round an ellipse in the given order; those named before this sentence keep their places where possible.
   void round(const std::vector<PointId>& p, bool circular) {
+    if (!brings_in_all(p)) return sort_round(p);
     const double turn = random_.between(0, 2 * pi), flat = circular ? 1 : random_.between(0.5, 1);
     const double n = static_cast<double>(p.size());
     for (std::size_t k = 0; k < p.size(); ++k) {
@@ -88,21 +89,45 @@ class Placer {
   bool brings_in_all(const std::vector<PointId>& p) const {
     return *std::min_element(p.begin(), p.end()) >= fresh_;
   }
+  // Points that stood before change places among themselves until they run round in order.
+  void sort_round(const std::vector<PointId>& p) {
+    Vector middle;
+    for (const PointId q : p) middle = middle + (1 / static_cast<double>(p.size())) * at(q);
+    double turned = 0;
+    bool in_order = true;
+    for (std::size_t k = 0; k < p.size(); ++k) {
+      const double turn = cross(at(p[k]) - middle, at(p[(k + 1) % p.size()]) - middle);
+      in_order = in_order && turn * turned >= 0;
+      turned = turn;
+    }
+    if (in_order) return;
+    std::vector<Vector> places;
+    for (const PointId q : p) places.push_back(at(q));
+    std::sort(places.begin(), places.end(), [&](Vector a, Vector b) { return direction(a - middle) < direction(b - middle); });
+    if (random_.chance(0.5)) std::reverse(places.begin(), places.end());
+    const std::size_t first = random_.below(p.size());
+    for (std::size_t k = 0; k < p.size(); ++k) put(p[k], places[(first + k) % p.size()]);
+  }
+  // Built on the side whose ends were named first.
   void regular(const std::vector<PointId>& p) {
-    const double sense = random_.chance(0.5) ? 1 : -1;
-    Vector side = product(at(p[1]) - at(p[0]), unit(sense * 2 * pi / static_cast<double>(p.size())));
-    for (std::size_t k = 2; k < p.size(); ++k) {
-      put(p[k], at(p[k - 1]) + side);
-      side = product(side, unit(sense * 2 * pi / static_cast<double>(p.size())));
+    const std::size_t n = p.size();
+    std::size_t base = 0;
+    for (std::size_t k = 1; k < n; ++k)
+      if (std::max(p[k], p[(k + 1) % n]) < std::max(p[base], p[(base + 1) % n])) base = k;
+    const Vector turn = unit((random_.chance(0.5) ? 1 : -1) * 2 * pi / static_cast<double>(n));
+    Vector side = at(p[(base + 1) % n]) - at(p[base]);
+    for (std::size_t k = 2; k < n; ++k) {
+      side = product(side, turn);
+      put(p[(base + k) % n], at(p[(base + k - 1) % n]) + side);
     }
   }
   void circle(const std::vector<PointId>& p, bool cyclic) {
     const PointId centre = p[0];
     const std::vector<PointId> rim(p.begin() + 1, p.end());
-    if (cyclic && rim.size() > 3 && brings_in_all(rim)) {
+    if (cyclic && rim.size() > 3) {
+      const bool alone = brings_in_all(rim);
       round(rim, true);
-      put(centre, {0, 0});
-      return;
+      if (alone) return put(centre, {0, 0});
     }
     if (centre == newest(p) && rim.size() >= 3) put(centre, circumcentre(at(rim[0]), at(rim[1]), at(rim[2])));
     double radius = 0;
@@ -114,7 +139,7 @@ class Placer {
     }
   }
   void concyclic(const std::vector<PointId>& p, bool cyclic) {
-    if (cyclic && brings_in_all(p)) return round(p, true);
+    if (cyclic) round(p, true);
     std::vector<PointId> sorted = p;
     std::sort(sorted.begin(), sorted.end());
     if (sorted.size() < 4) return;
@@ -206,11 +231,7 @@ void Placer::place(const Phrase& phrase) {
     case Predicate::convex:
     case Predicate::kite:
     case Predicate::trapezium:
-      if (brings_in_all(p)) round(p, false);
-      break;
-    case Predicate::simple_polygon:
-      if (brings_in_all(p)) round(p, false);
-      break;
+    case Predicate::simple_polygon: round(p, false); break;
     case Predicate::parallelogram:
     case Predicate::rectangle:
     case Predicate::rhombus:
@@ -276,7 +297,7 @@ std::vector<double> altered_start(const std::vector<double>& figure, const Layou
   const std::size_t a = (p + 1 + random.below(n - 1)) % n;
   std::size_t b = random.below(n);
   while (b == a || b == p) b = (b + 1) % n;
-  switch (random.below(5)) {
+  switch (random.below(6)) {
     case 0:
     case 1: put(p, mirror(at(p), at(a), at(b))); break;  // one point over to the other side of a line
     case 2: {  // everything that is on its side of the line goes with it
@@ -290,6 +311,11 @@ std::vector<double> altered_start(const std::vector<double>& figure, const Layou
       put(a, at(p));
       break;
     case 4: put(p, 2 * at(a) - at(p)); break;  // a point beyond another one
+    case 5: {  // along its line to b, as far from a: the other triangle with the same two sides and angle
+      const Vector foot = 0.5 * (at(a) + mirror(at(a), at(p), at(b)));
+      put(p, 2 * foot - at(p));
+      break;
+    }
   }
   // Off the exact figure, where the search would otherwise balance between two sides.
   for (std::size_t k = 0; k < 2 * n; ++k) x[k] += random.between(-0.03, 0.03);

@@ -43,32 +43,33 @@ bool System::has_branches() const {
   return std::none_of(clauses_.begin(), clauses_.end(), [](const Clause& c) { return c.branches.empty(); });
 }
 
-void System::choose(const double* x) {
+double System::choose(const double* x) {
+  double total = 0;
   equations_.clear();
   positions_.clear();
   for (const Clause& clause : clauses_) {
     const Branch* best = &clause.branches.front();
-    if (clause.branches.size() > 1) {
-      double least = std::numeric_limits<double>::infinity();
-      for (const Branch& branch : clause.branches) {
-        double sum = 0;  // of squares, as the solver will see it
-        for (const Constraint& constraint : branch) {
-          const double value = evaluate(constraint, layout_, x);
-          const double shortfall = constraint.equation ? value : std::max(0.0, clear_margin(constraint.form) - value);
-          sum += shortfall * shortfall;
-        }
-        if (sum < least) {
-          least = sum;
-          best = &branch;
-        }
+    double least = std::numeric_limits<double>::infinity();
+    for (const Branch& branch : clause.branches) {
+      double sum = 0;  // of squares, as the solver will see it
+      for (const Constraint& constraint : branch) {
+        const double value = evaluate(constraint, layout_, x);
+        const double shortfall = constraint.equation ? value : std::max(0.0, clear_margin(constraint.form) - value);
+        sum += shortfall * shortfall;
+      }
+      if (sum < least) {
+        least = sum;
+        best = &branch;
       }
     }
+    total += least;
     for (const Constraint& constraint : *best) {
       if (constraint.form == Form::winding) continue;  // has no slope to follow
       if (constraint.equation) equations_.push_back({&constraint, 0});
       else positions_.push_back({&constraint, clear_margin(constraint.form)});
     }
   }
+  return total;
 }
 
 bool System::holds(const double* x, double tolerance, double margin) const {

@@ -1,0 +1,78 @@
+#include "prover/sketch/album.hpp"
+
+#include <algorithm>
+#include <limits>
+#include <tuple>
+
+namespace prover {
+namespace {
+
+constexpr std::size_t family_limit = 12;  // figures of one arrangement
+constexpr double needle = 0.01;           // clearance
+constexpr double same_figure = 1e-6;      // difference of two figures that are one
+
+}  // namespace
+
+int Album::adds(const Arrangement& arrangement, const Shown& shown) {
+  int count = shown.equals.contains(arrangement.equals) ? 0 : 1;
+  for (std::size_t i = 0; i < arrangement.signs.size(); ++i)
+    if (shown.signs.size() <= i || shown.signs[i].find(arrangement.signs[i]) == std::string::npos) ++count;
+  return count;
+}
+
+void Album::show(const Arrangement& arrangement, Shown& shown) {
+  shown.equals.insert(arrangement.equals);
+  shown.signs.resize(arrangement.signs.size());
+  for (std::size_t i = 0; i < arrangement.signs.size(); ++i)
+    if (shown.signs[i].find(arrangement.signs[i]) == std::string::npos) shown.signs[i] += arrangement.signs[i];
+}
+
+Album::News Album::add(Candidate candidate) {
+  const Arrangement& arrangement = candidate.arrangement;
+  const bool new_arrangement = !families_.contains(arrangement.signs);
+  std::vector<std::size_t>& family = families_[arrangement.signs];
+  const bool new_position = adds(arrangement, shown_) > 0;
+  if (!new_position && family.size() >= family_limit) return News::nothing;
+  for (const std::size_t i : family)
+    if (difference(found_[i].x, candidate.x, points_) < same_figure) return News::nothing;
+  show(arrangement, shown_);
+  family.push_back(found_.size());
+  found_.push_back(std::move(candidate));
+  return new_position ? News::position : new_arrangement ? News::arrangement : News::shape;
+}
+
+std::vector<std::size_t> Album::chosen(std::size_t wanted) const {
+  double clearest = 0;
+  for (const Candidate& c : found_) clearest = std::max(clearest, c.arrangement.clear);
+  std::vector<std::size_t> pool, result;
+  for (std::size_t i = 0; i < found_.size(); ++i)
+    if (clearest < needle || found_[i].arrangement.clear >= needle) pool.push_back(i);
+  Shown shown;
+  std::set<std::string> arrangements;
+  std::vector<double> apart(found_.size(), std::numeric_limits<double>::infinity());
+  while (result.size() < wanted && !pool.empty()) {
+    using Rank = std::tuple<int, int, bool, double>;
+    const auto rank = [&](std::size_t i) {
+      const Arrangement& a = found_[i].arrangement;
+      if (result.empty()) return Rank(-a.collinear, 0, true, a.clear);
+      return Rank(adds(a, shown), -a.collinear, !arrangements.contains(a.signs), apart[i]);
+    };
+    std::size_t best = 0;
+    Rank highest = rank(pool[0]);
+    for (std::size_t k = 1; k < pool.size(); ++k)
+      if (const Rank next = rank(pool[k]); next > highest) {
+        highest = next;
+        best = k;
+      }
+    const std::size_t picked = pool[best];
+    pool.erase(pool.begin() + static_cast<std::ptrdiff_t>(best));
+    result.push_back(picked);
+    show(found_[picked].arrangement, shown);
+    arrangements.insert(found_[picked].arrangement.signs);
+    for (const std::size_t i : pool)
+      apart[i] = std::min(apart[i], difference(found_[picked].x, found_[i].x, points_));
+  }
+  return result;
+}
+
+}  // namespace prover
