@@ -1,0 +1,45 @@
+#!/usr/bin/env bash
+# Installs what is missing (Debian 12), builds everything with warnings as errors, and runs every test: the units,
+# rules and problems; the program as a user runs it; the published checks. Ends with how many passed and failed, and
+# with a status that is not zero if any failed. Safe to repeat; changes nothing outside build/.
+set -uo pipefail
+cd "$(dirname "$0")/.." || exit 2
+. frontend/packages.sh
+
+say "Anglewright: installing what is missing, building into build/, running every test."
+install_missing "${packages_to_build[@]}" "${packages_to_test[@]}" || exit 2
+
+say "Building, warnings are errors"
+configure build -DANGLEWRIGHT_WERROR=ON -DANGLEWRIGHT_TESTS=ON -DANGLEWRIGHT_BENCHMARKS=ON || exit 2
+cmake --build build --parallel "$(cores)" || exit 2
+
+passed=0
+failed=0
+log=build/tests.log
+
+# part NAME COMMAND…: each part ends with a line "N passed, N failed".
+part() {
+  local name=$1 status line
+  shift
+  say "$name"
+  "$@" 2>&1 | tee "$log"
+  status=${PIPESTATUS[0]}
+  line=$(grep -E '[0-9]+ passed, [0-9]+ failed' "$log" | tail -n 1)
+  local here_passed here_failed
+  here_passed=$(sed -E 's/.*[^0-9]?([0-9]+) passed, ([0-9]+) failed.*/\1/' <<<" $line")
+  here_failed=$(sed -E 's/.*[^0-9]?([0-9]+) passed, ([0-9]+) failed.*/\2/' <<<" $line")
+  passed=$((passed + ${here_passed:-0}))
+  failed=$((failed + ${here_failed:-0}))
+  if [ "$status" -ne 0 ] && [ "${here_failed:-0}" -eq 0 ]; then
+    echo "$name ended with status $status"
+    failed=$((failed + 1))
+  fi
+}
+
+part "Units, rules and problems" build/anglewright_tests
+part "The program as a user runs it" python3 tests/cli/check_program.py build/anglewright
+part "Pages as they were approved" python3 tests/golden/check_golden.py build/anglewright
+part "Published checks" python3 tests/published/check_published.py build/anglewright
+
+say "All together: $passed passed, $failed failed"
+[ "$failed" -eq 0 ]
