@@ -7,6 +7,7 @@
 
 #include "prover/algebra/linear_system.hpp"
 #include "prover/base/budget.hpp"
+#include "prover/fact/unknown.hpp"
 #include "prover/figure/arrangement.hpp"
 #include "prover/rule/instance.hpp"
 
@@ -21,8 +22,8 @@ struct KnownFact {
 
 class Knowledge {
  public:
-  Knowledge(const Arrangement& arrangement, UnknownTable& unknowns, const Budget& budget)
-      : arrangement(arrangement), unknowns(unknowns), budget(budget) {}
+  Knowledge(const Arrangement& figure, UnknownTable& table, const Budget& limits)
+      : arrangement(figure), unknowns(table), budget(limits) {}
 
   const Arrangement& arrangement;
   UnknownTable& unknowns;

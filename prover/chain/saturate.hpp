@@ -10,6 +10,7 @@
 
 #include "prover/algebra/linear_system.hpp"
 #include "prover/base/budget.hpp"
+#include "prover/fact/unknown.hpp"
 #include "prover/figure/arrangement.hpp"
 #include "prover/rule/instance.hpp"
 #include "prover/statement/statement.hpp"

@@ -1,0 +1,418 @@
+#include "prover/chain/matcher.hpp"
+
+#include <algorithm>
+
+#include "prover/statement/canonical_fact.hpp"
+#include "prover/statement/meaning.hpp"
+
+namespace prover {
+
+namespace {
+
+FactKind fact_kind(const Phrase& phrase) {
+  switch (phrase.predicate) {
+    case Predicate::parallel:
+      return FactKind::parallel;
+    case Predicate::perpendicular:
+      return FactKind::perpendicular;
+    case Predicate::collinear:
+      return FactKind::collinear;
+    case Predicate::congruent:
+      return FactKind::congruent;
+    case Predicate::similar:
+      return FactKind::similar;
+    case Predicate::parallelogram:
+      return FactKind::parallelogram;
+    case Predicate::rectangle:
+      return FactKind::rectangle;
+    case Predicate::rhombus:
+      return FactKind::rhombus;
+    case Predicate::square:
+      return FactKind::square;
+    case Predicate::regular_polygon:
+      return phrase.points.size() == 4 ? FactKind::square : FactKind::regular_polygon;
+    case Predicate::kite:
+      return FactKind::kite;
+    case Predicate::trapezium:
+      return FactKind::trapezium;
+    case Predicate::concyclic:
+      return FactKind::concyclic;
+    case Predicate::tangent:
+      return FactKind::tangent;
+    case Predicate::relation:
+    case Predicate::triangle:
+    case Predicate::acute:
+    case Predicate::line_order:
+    case Predicate::on_ray:
+    case Predicate::on_segment:
+    case Predicate::on_line:
+    case Predicate::meet:
+    case Predicate::cross:
+    case Predicate::midpoint:
+    case Predicate::foot:
+    case Predicate::perpendicular_bisector:
+    case Predicate::isosceles:
+    case Predicate::isosceles_at:
+    case Predicate::equilateral:
+    case Predicate::right_angled:
+    case Predicate::circle:
+    case Predicate::circle_cyclic:
+    case Predicate::concyclic_cyclic:
+    case Predicate::diameter:
+    case Predicate::tangent_circumcircle:
+    case Predicate::bisects:
+    case Predicate::convex:
+    case Predicate::simple_polygon:
+    case Predicate::inside_polygon:
+    case Predicate::inside_angle:
+    case Predicate::inside_circle:
+    case Predicate::outside_polygon:
+    case Predicate::outside_circle:
+    case Predicate::same_side:
+    case Predicate::opposite_sides:
+      break;
+  }
+  return FactKind::joined;
+}
+
+// All orders of the points in which the same fact can be read.
+std::vector<std::vector<PointId>> readings(FactKind kind, const std::vector<PointId>& p) {
+  auto pick = [&](std::initializer_list<std::size_t> order) {
+    std::vector<PointId> image;
+    for (const std::size_t i : order) image.push_back(p[i]);
+    return image;
+  };
+  std::vector<std::vector<PointId>> all;
+  switch (kind) {
+    case FactKind::congruent:
+    case FactKind::similar:
+      for (const auto& o : {std::array{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}) {
+        const auto a = static_cast<std::size_t>(o[0]), b = static_cast<std::size_t>(o[1]),
+                   c = static_cast<std::size_t>(o[2]);
+        all.push_back(pick({a, b, c, a + 3, b + 3, c + 3}));
+        all.push_back(pick({a + 3, b + 3, c + 3, a, b, c}));
+      }
+      break;
+    case FactKind::regular_polygon:
+    case FactKind::parallelogram:
+    case FactKind::rectangle:
+    case FactKind::rhombus:
+    case FactKind::square:
+      for (std::size_t shift = 0; shift < p.size(); ++shift)
+        for (const bool forward : {true, false}) {
+          std::vector<PointId> image;
+          for (std::size_t i = 0; i < p.size(); ++i)
+            image.push_back(p[(shift + (forward ? i : p.size() - i)) % p.size()]);
+          all.push_back(std::move(image));
+        }
+      break;
+    case FactKind::kite:
+      all = {p, pick({0, 3, 2, 1})};
+      break;
+    case FactKind::trapezium:
+      all = {p, pick({1, 0, 3, 2}), pick({2, 3, 0, 1}), pick({3, 2, 1, 0})};
+      break;
+    case FactKind::collinear:
+    case FactKind::concyclic: {
+      std::vector<PointId> order = p;
+      std::sort(order.begin(), order.end());
+      do all.push_back(order);
+      while (std::next_permutation(order.begin(), order.end()));
+      break;
+    }
+    case FactKind::parallel:
+    case FactKind::perpendicular:
+    case FactKind::circle:
+    case FactKind::joined:
+    case FactKind::tangent:
+      all = {p};
+      break;
+  }
+  return all;
+}
+
+}  // namespace
+
+Matcher::Matcher(const Catalogue& catalogue, RuleId rule, Knowledge& knowledge)
+    : catalogue_(catalogue), rule_(rule), knowledge_(knowledge) {
+  const Rule& r = catalogue[rule];
+  plans_.push_back(make_plan(r));
+  const std::vector<int> facts = plans_.front().fact_phrases;
+  if (!facts.empty()) {
+    plans_.clear();
+    for (const int f : facts) plans_.push_back(make_plan(r, f));
+  }
+  places_.assign(r.variables.points.size(), PointId());
+}
+
+void Matcher::match_figure() {
+  since_ = until_ = 0;
+  run(plans_.front(), 0);
+}
+
+void Matcher::match_facts(std::size_t since, std::size_t until) {
+  since_ = since;
+  until_ = until;
+  for (const MatchPlan& plan : plans_) run(plan, 0);
+}
+
+template <class Continue>
+void Matcher::with(std::size_t variable, PointId point, Continue&& go_on) {
+  if (places_[variable].valid()) {
+    if (places_[variable] == point) go_on();
+    return;
+  }
+  places_[variable] = point;
+  go_on();
+  places_[variable] = PointId();
+}
+
+// Places the pair of variables so that together they name the line.
+template <class Continue>
+void Matcher::with_line(const MatchPlan& plan, PointId a, PointId b, LineId line, Continue&& go_on) {
+  const Arrangement& figure = knowledge_.arrangement;
+  const auto& on = figure.points_on(line);
+  auto stands_on = [&](PointId p) { return std::find(on.begin(), on.end(), p) != on.end(); };
+  const std::size_t va = a.index(), vb = b.index();
+  if (places_[va].valid() && places_[vb].valid()) {
+    if (figure.line(places_[va], places_[vb]) == line) go_on();
+    return;
+  }
+  if (!places_[va].valid() && !places_[vb].valid() && plan.names_line[va] && plan.names_line[vb]) {
+    with(va, on[0], [&] { with(vb, on[1], go_on); });
+    return;
+  }
+  const bool b_first = places_[vb].valid() || (!places_[va].valid() && plan.arm_of[va] == b.value);
+  const std::size_t first = b_first ? vb : va, second = b_first ? va : vb;
+  auto place_second = [&](PointId corner) {
+    if (plan.arm_of[second] == static_cast<int>(first) || plan.names_line[second]) {
+      bool any = false;
+      for (PointId p : figure.rays_at(corner))
+        if (figure.line(corner, p) == line) {
+          if (plan.names_line[second] && any) break;  // any point will do to name the line
+          any = true;
+          with(second, p, go_on);
+        }
+    } else {
+      for (PointId p : on)
+        if (p != corner) with(second, p, go_on);
+    }
+  };
+  if (places_[first].valid()) {
+    if (stands_on(places_[first])) place_second(places_[first]);
+    return;
+  }
+  for (PointId p : on) with(first, p, [&] { place_second(p); });
+}
+
+void Matcher::place_lines(const MatchPlan& plan, std::size_t step, const Phrase& phrase, LineId first, LineId second,
+                          std::size_t) {
+  const auto& p = phrase.points;
+  with_line(plan, p[0], p[1], first, [&] { with_line(plan, p[2], p[3], second, [&] { run(plan, step + 1); }); });
+}
+
+void Matcher::place_points(const MatchPlan& plan, std::size_t step, const Phrase& phrase,
+                           const std::vector<PointId>& points) {
+  std::vector<std::size_t> placed;
+  bool fits = true;
+  for (std::size_t i = 0; i < points.size() && fits; ++i) {
+    const std::size_t v = phrase.points[i].index();
+    if (places_[v].valid()) {
+      fits = places_[v] == points[i];
+    } else {
+      places_[v] = points[i];
+      placed.push_back(v);
+    }
+  }
+  if (fits) run(plan, step + 1);
+  for (const std::size_t v : placed) places_[v] = PointId();
+}
+
+void Matcher::place_fact(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact) {
+  if (fact.kind != fact_kind(phrase)) return;
+  if (fact.kind == FactKind::parallel || fact.kind == FactKind::perpendicular) {
+    place_lines(plan, step, phrase, fact.first, fact.second, 0);
+    place_lines(plan, step, phrase, fact.second, fact.first, 0);
+    return;
+  }
+  if (fact.points.size() != phrase.points.size()) return;
+  for (const auto& reading : readings(fact.kind, fact.points)) place_points(plan, step, phrase, reading);
+}
+
+bool Matcher::positions_known(const Phrase& phrase) const {
+  for (const Position& position : positions_of(phrase, places_)) {
+    if (position.kind == PositionKind::between) {
+      if (position.a == position.b || position.b == position.c || position.a == position.c) return false;
+    } else if (position.kind == PositionKind::not_collinear) {
+      if (position.a == position.b || position.b == position.c || position.a == position.c) return false;
+    } else {
+      if (position.c == position.d || position.a == position.c || position.a == position.d ||
+          position.b == position.c || position.b == position.d)
+        return false;
+      if (position.a == position.b && position.kind == PositionKind::opposite_sides) return false;
+    }
+    if (!knowledge_.arrangement.known(position)) return false;
+  }
+  return true;
+}
+
+bool Matcher::fact_known(const Phrase& phrase) const {
+  const Meaning meaning = meaning_of(phrase, places_, knowledge_.arrangement, knowledge_.unknowns);
+  if (meaning.degenerate || meaning.forms.empty()) return false;
+  if (meaning.one_is_enough)
+    return std::any_of(meaning.forms.begin(), meaning.forms.end(),
+                       [&](const Form& f) { return knowledge_.entails(f); });
+  return std::all_of(meaning.forms.begin(), meaning.forms.end(), [&](const Form& f) { return knowledge_.entails(f); });
+}
+
+void Matcher::run(const MatchPlan& plan, std::size_t step) {
+  if (knowledge_.full() || knowledge_.budget.stop.stop_requested()) return;
+  if (step == plan.steps.size()) return offer_at(places_);
+  const MatchStep& s = plan.steps[step];
+  const Arrangement& figure = knowledge_.arrangement;
+  switch (s.action) {
+    case MatchAction::known_fact: {
+      const Phrase& phrase = plan.conditions[static_cast<std::size_t>(s.phrase)];
+      const std::size_t from = step == 0 ? since_ : 0;
+      for (std::size_t i = from; i < until_; ++i) {
+        const KnownFact fact = knowledge_.facts()[i];
+        place_fact(plan, step, phrase, fact);
+      }
+      break;
+    }
+    case MatchAction::drawn_triangle: {
+      const auto& p = plan.conditions[static_cast<std::size_t>(s.phrase)].points;
+      auto corners = [&](std::size_t v) {
+        std::vector<PointId> list;
+        if (places_[v].valid())
+          list.push_back(places_[v]);
+        else
+          for (std::size_t i = 0; i < figure.point_count(); ++i) list.emplace_back(static_cast<std::int64_t>(i));
+        return list;
+      };
+      for (PointId a : corners(p[0].index()))
+        with(p[0].index(), a, [&] {
+          for (PointId b : corners(p[1].index())) {
+            if (b == a || !figure.line(a, b).valid()) continue;
+            with(p[1].index(), b, [&] {
+              for (PointId c : corners(p[2].index())) {
+                if (c == a || c == b || !figure.line(a, c).valid() || !figure.line(b, c).valid() ||
+                    figure.line(a, b) == figure.line(b, c) ||
+                    !figure.known({PositionKind::not_collinear, a, b, c, {}}))
+                  continue;
+                with(p[2].index(), c, [&] { run(plan, step + 1); });
+              }
+            });
+          }
+        });
+      break;
+    }
+    case MatchAction::on_line_order: {
+      const Phrase& phrase = plan.conditions[static_cast<std::size_t>(s.phrase)];
+      // points: ends and the point between them
+      std::array<std::size_t, 3> v{phrase.points[0].index(), phrase.points[1].index(), phrase.points[2].index()};
+      if (phrase.predicate != Predicate::line_order) std::swap(v[0], v[1]);  // midpoint M A B, on_segment P A B
+      const bool rays = plan.arm_of[v[0]] == static_cast<int>(v[1]) && plan.arm_of[v[2]] == static_cast<int>(v[1]);
+      auto on_line = [&](LineId l) {
+        const auto& on = figure.points_on(l);
+        for (PointId b : on) {
+          if (places_[v[1]].valid() && places_[v[1]] != b) continue;
+          for (PointId a : on) {
+            if (a == b || (places_[v[0]].valid() && places_[v[0]] != a)) continue;
+            if (rays && !places_[v[0]].valid() && figure.ray(b, a) != a) continue;
+            for (PointId c : on) {
+              if (c == a || c == b || (places_[v[2]].valid() && places_[v[2]] != c)) continue;
+              if (rays && !places_[v[2]].valid() && figure.ray(b, c) != c) continue;
+              if (!figure.known({PositionKind::between, a, b, c, {}})) continue;
+              with(v[1], b, [&] { with(v[0], a, [&] { with(v[2], c, [&] { run(plan, step + 1); }); }); });
+            }
+          }
+        }
+      };
+      PointId anchor;
+      std::vector<PointId> fixed;
+      for (const std::size_t i : v)
+        if (places_[i].valid()) fixed.push_back(places_[i]);
+      if (fixed.size() >= 2) {
+        if (const LineId l = figure.line(fixed[0], fixed[1]); l.valid()) on_line(l);
+      } else if (fixed.size() == 1) {
+        for (LineId l : figure.lines_through(fixed[0])) on_line(l);
+      } else {
+        for (std::size_t l = 0; l < figure.line_count(); ++l) on_line(LineId(static_cast<std::int64_t>(l)));
+      }
+      break;
+    }
+    case MatchAction::ray_at: {
+      const PointId corner = places_[static_cast<std::size_t>(s.via)];
+      for (PointId p : figure.rays_at(corner))
+        with(static_cast<std::size_t>(s.variable), p, [&] { run(plan, step + 1); });
+      break;
+    }
+    case MatchAction::joined_to: {
+      const PointId from = places_[static_cast<std::size_t>(s.via)];
+      for (LineId l : figure.lines_through(from))
+        for (PointId p : figure.points_on(l))
+          if (p != from) with(static_cast<std::size_t>(s.variable), p, [&] { run(plan, step + 1); });
+      break;
+    }
+    case MatchAction::any_point:
+      for (std::size_t i = 0; i < figure.point_count(); ++i)
+        with(static_cast<std::size_t>(s.variable), PointId(static_cast<std::int64_t>(i)), [&] { run(plan, step + 1); });
+      break;
+    case MatchAction::test_position:
+      if (positions_known(plan.conditions[static_cast<std::size_t>(s.phrase)])) run(plan, step + 1);
+      break;
+    case MatchAction::test_fact:
+      if (fact_known(plan.conditions[static_cast<std::size_t>(s.phrase)])) run(plan, step + 1);
+      break;
+  }
+}
+
+void Matcher::offer_at(const std::vector<PointId>& places) {
+  const Rule& rule = catalogue_[rule_];
+  const Arrangement& figure = knowledge_.arrangement;
+  const MatchPlan& plan = plans_.front();
+  Instance instance;
+  instance.rule = rule_;
+  instance.places = places;
+  instance.cost = rule.cost;
+  for (std::size_t i = 0; i < plan.conditions.size(); ++i) {
+    const Phrase& phrase = plan.conditions[i];
+    Meaning meaning = meaning_of(phrase, places, figure, knowledge_.unknowns);
+    if (i < plan.given_count) {
+      if (meaning.degenerate) return;
+      if (meaning.one_is_enough) {
+        // Any right angle at the crossing: the one already known, or the first.
+        const auto known = std::find_if(meaning.forms.begin(), meaning.forms.end(),
+                                        [&](const Form& f) { return knowledge_.entails(f); });
+        instance.premises.push_back(known == meaning.forms.end() ? meaning.forms.front() : *known);
+      } else {
+        instance.premises.insert(instance.premises.end(), meaning.forms.begin(), meaning.forms.end());
+      }
+    }
+    if (is_fact_phrase(phrase)) continue;  // a fact brings its positions with it
+    for (const Position& position : meaning.positions) {
+      const Position canonical_position = canonical(position);
+      if (position.a == position.b && position.kind == PositionKind::same_side) continue;
+      if (std::find(instance.positions.begin(), instance.positions.end(), canonical_position) ==
+          instance.positions.end())
+        instance.positions.push_back(canonical_position);
+    }
+  }
+  for (const Phrase& phrase : rule.then) {
+    Meaning meaning = meaning_of(phrase, places, figure, knowledge_.unknowns);
+    if (meaning.degenerate) return;
+    instance.conclusions.insert(instance.conclusions.end(), meaning.forms.begin(), meaning.forms.end());
+  }
+  // Lines that no sentence names have to be drawn first.
+  std::vector<LineId> joined;
+  for (const auto& [a, b] : plan.lines_used) {
+    const LineId l = figure.line(places[a.index()], places[b.index()]);
+    if (!l.valid() || !figure.is_joined(l) || std::find(joined.begin(), joined.end(), l) != joined.end()) continue;
+    joined.push_back(l);
+    instance.premises.push_back(Form::of(point_fact(FactKind::joined, figure.points_on(l), knowledge_.unknowns)));
+  }
+  knowledge_.offer(std::move(instance));
+}
+
+}  // namespace prover

@@ -1,0 +1,49 @@
+// Places for a rule: runs a match plan over the figure and the known facts, and offers an instance for every way
+// in which all position conditions hold. Equations among the givens become premises; they may follow later.
+#pragma once
+#include <vector>
+
+#include "prover/chain/knowledge.hpp"
+#include "prover/chain/match_plan.hpp"
+
+namespace prover {
+
+class Matcher {
+ public:
+  Matcher(const Catalogue& catalogue, RuleId rule, Knowledge& knowledge);
+
+  // Rules without fact conditions: all places, once.
+  void match_figure();
+  // Rules with fact conditions: all places in which some condition is one of the facts from index `since` on.
+  void match_facts(std::size_t since, std::size_t until);
+  bool rests_on_facts() const { return !plans_.front().fact_phrases.empty(); }
+  bool two_triangles() const { return plans_.front().two_triangles; }
+  const MatchPlan& plan() const { return plans_.front(); }
+  RuleId rule() const { return rule_; }
+
+  // The instance at the given places, when all that depends on the figure alone holds.
+  void offer_at(const std::vector<PointId>& places);
+
+ private:
+  void run(const MatchPlan& plan, std::size_t step);
+  void place_fact(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact);
+  void place_lines(const MatchPlan& plan, std::size_t step, const Phrase& phrase, LineId first, LineId second,
+                   std::size_t pair);
+  void place_points(const MatchPlan& plan, std::size_t step, const Phrase& phrase,
+                    const std::vector<PointId>& points);
+  bool positions_known(const Phrase& phrase) const;
+  bool fact_known(const Phrase& phrase) const;
+  template <class Continue>
+  void with_line(const MatchPlan& plan, PointId a, PointId b, LineId line, Continue&& go_on);
+  template <class Continue>
+  void with(std::size_t variable, PointId point, Continue&& go_on);
+
+  const Catalogue& catalogue_;
+  RuleId rule_;
+  Knowledge& knowledge_;
+  std::vector<MatchPlan> plans_;      // one for each fact condition, or one
+  std::vector<PointId> places_;       // by variable; not valid while open
+  std::size_t since_ = 0, until_ = 0; // the new facts
+};
+
+}  // namespace prover

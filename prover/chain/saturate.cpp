@@ -1,0 +1,162 @@
+#include "prover/chain/saturate.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "prover/base/log.hpp"
+#include "prover/chain/knowledge.hpp"
+#include "prover/chain/matcher.hpp"
+#include "prover/chain/shapes.hpp"
+#include "prover/chain/triangle_pairs.hpp"
+#include "prover/statement/canonical_fact.hpp"
+#include "prover/statement/meaning.hpp"
+
+namespace prover {
+
+namespace {
+
+// The rules of one run, sorted by how they are matched.
+struct RuleBook {
+  std::vector<Matcher> figure_rules, fact_rules;
+  std::vector<std::pair<Matcher, std::optional<TrianglePairs>>> pair_rules;
+  std::vector<RuleId> builtin = std::vector<RuleId>(32);
+
+  RuleId shape(Builtin kind) const { return builtin[static_cast<std::size_t>(kind)]; }
+};
+
+RuleBook sort_rules(const Catalogue& catalogue, const std::vector<bool>& allowed, Knowledge& knowledge) {
+  RuleBook book;
+  for (std::size_t i = 0; i < catalogue.rules.size(); ++i) {
+    const Rule& rule = catalogue.rules[i];
+    const RuleId id(static_cast<std::int64_t>(i));
+    if (rule.builtin) {
+      if (!book.builtin[static_cast<std::size_t>(*rule.builtin)].valid())
+        book.builtin[static_cast<std::size_t>(*rule.builtin)] = id;
+      continue;
+    }
+    if (!allowed[i] || rule.then.empty()) continue;
+    Matcher matcher(catalogue, id, knowledge);
+    if (matcher.two_triangles())
+      book.pair_rules.emplace_back(std::move(matcher), std::nullopt);
+    else if (matcher.rests_on_facts())
+      book.fact_rules.push_back(std::move(matcher));
+    else
+      book.figure_rules.push_back(std::move(matcher));
+  }
+  for (auto& [matcher, pairs] : book.pair_rules)
+    pairs.emplace(catalogue[matcher.rule()], matcher, knowledge);
+  return book;
+}
+
+void offer_givens(const Statement& statement, const Catalogue& catalogue, RuleId given, Knowledge& knowledge) {
+  for (std::size_t i = 0; i < statement.givens.size(); ++i) {
+    const Meaning meaning = meaning_of(statement.givens[i].phrase, knowledge.arrangement, knowledge.unknowns);
+    if (meaning.forms.empty()) continue;
+    Instance instance;
+    instance.rule = given;
+    instance.hypothesis = static_cast<int>(i);
+    instance.conclusions = meaning.forms;
+    instance.cost = catalogue[given].cost;
+    knowledge.offer(std::move(instance));
+  }
+}
+
+void offer_joins(const Catalogue& catalogue, RuleId join, Knowledge& knowledge) {
+  const Arrangement& figure = knowledge.arrangement;
+  for (std::size_t l = 0; l < figure.line_count(); ++l) {
+    const LineId line(static_cast<std::int64_t>(l));
+    if (!figure.is_joined(line)) continue;
+    Instance instance;
+    instance.rule = join;
+    instance.places = figure.points_on(line);
+    instance.cost = catalogue[join].cost;
+    instance.conclusions.push_back(Form::of(point_fact(FactKind::joined, instance.places, knowledge.unknowns)));
+    knowledge.offer(std::move(instance));
+  }
+}
+
+bool reached(const std::vector<Form>& goal, const Knowledge& knowledge) {
+  return !goal.empty() &&
+         std::all_of(goal.begin(), goal.end(), [&](const Form& form) { return knowledge.entails(form); });
+}
+
+// An angle that would not lie between 0° and 180°, or a length that is not positive: no such figure exists.
+std::vector<Form> impossible_value(const Knowledge& knowledge) {
+  for (std::size_t i = 0; i < knowledge.unknowns.size(); ++i) {
+    const UnknownId id(static_cast<std::int64_t>(i));
+    const UnknownKind kind = knowledge.unknowns[id].kind;
+    if (kind != UnknownKind::angle && kind != UnknownKind::length) continue;
+    const auto value = knowledge.system().value(id);
+    if (!value) continue;
+    if (value->sign() <= 0 || (kind == UnknownKind::angle && *value >= Rational(180)))
+      return {Form::of(id).add(Form::number(-*value))};
+  }
+  return {};
+}
+
+}  // namespace
+
+Saturation saturate(const Statement& statement, const Arrangement& arrangement, const Catalogue& catalogue,
+                    UnknownTable& unknowns, const std::vector<Form>& goal, const ChainOptions& options,
+                    const Budget& budget) {
+  Knowledge knowledge(arrangement, unknowns, budget);
+  RuleBook book = sort_rules(catalogue, options.allowed, knowledge);
+  auto cost = [&](RuleId rule) { return catalogue[rule].cost; };
+  auto may = [&](RuleId rule) { return rule.valid() && options.allowed[rule.index()]; };
+
+  offer_givens(statement, catalogue, book.shape(Builtin::given), knowledge);
+  if (book.shape(Builtin::join).valid()) offer_joins(catalogue, book.shape(Builtin::join), knowledge);
+  if (const RuleId r = book.shape(Builtin::angle_addition); may(r)) offer_angle_addition(r, cost(r), knowledge);
+  if (const RuleId r = book.shape(Builtin::segment_addition); may(r)) offer_segment_addition(r, cost(r), knowledge);
+  if (const RuleId r = book.shape(Builtin::angles_on_a_straight_line); may(r))
+    offer_straight_lines(r, cost(r), knowledge);
+  if (const RuleId r = book.shape(Builtin::angles_at_a_point); may(r)) offer_round_points(r, cost(r), knowledge);
+  offer_polygon_sums(book.shape(Builtin::quadrilateral_angle_sum), book.shape(Builtin::polygon_interior_sum),
+                     catalogue, options.allowed, statement, knowledge);
+  for (Matcher& matcher : book.figure_rules) matcher.match_figure();
+  knowledge.settle();
+
+  Saturation result;
+  const auto triangles = book.pair_rules.empty() ? std::vector<std::array<PointId, 3>>() : drawn_triangles(arrangement);
+  for (std::size_t facts_seen = 0;;) {
+    ++result.rounds;
+    if (knowledge.contradictory()) {
+      result.stop = StopReason::saturated;
+      break;
+    }
+    if (options.stop_at_goal && reached(goal, knowledge)) {
+      result.stop = StopReason::goal_reached;
+      break;
+    }
+    if (budget.exhausted() || knowledge.full()) {
+      result.stop = budget.exhausted() ? budget.reason() : StopReason::instance_limit;
+      break;
+    }
+    const std::size_t facts_now = knowledge.facts().size(), before = knowledge.version();
+    if (facts_now > facts_seen) {
+      for (Matcher& matcher : book.fact_rules) matcher.match_facts(facts_seen, facts_now);
+      offer_regular_polygons(book.shape(Builtin::regular_polygon_angles), book.shape(Builtin::regular_polygon_sides),
+                             catalogue, options.allowed, facts_seen, knowledge);
+    }
+    facts_seen = facts_now;
+    for (auto& [matcher, pairs] : book.pair_rules) pairs->match(triangles);
+    const bool news = knowledge.settle();
+    log::debug("round {}: {} facts, rank {}, {} instances offered", result.rounds, knowledge.facts().size(),
+               knowledge.version(), knowledge.offered());
+    if (!news && knowledge.version() == before && knowledge.facts().size() == facts_now) {
+      result.stop = StopReason::saturated;
+      break;
+    }
+  }
+  result.contradictory = knowledge.contradictory();
+  if (!result.contradictory) {
+    result.impossible = impossible_value(knowledge);
+    result.contradictory = !result.impossible.empty();
+  }
+  result.matches = knowledge.offered();
+  result.instances = knowledge.take_fired();
+  result.closure = knowledge.take_system();
+  return result;
+}
+
+}  // namespace prover
