@@ -1,0 +1,12 @@
+# The same trellis, for a class that has been taught alternate angles.
+#
+# A garden trellis: three laths are nailed together at the knots K, L and M. A fourth lath PQ runs through K,
+# parallel to LM; the laths LK and MK go on beyond K, to R and S.
+In triangle KLM, PQ ∥ LM.
+line: P, K, Q in this order
+P and M are on opposite sides of KL.
+Q and L are on opposite sides of KM.
+LK is produced to R.
+MK is produced to S.
+taught: alternate angles, angles on a straight line
+prove: angle LKM + angle KLM + angle KML = 180
