@@ -41,6 +41,32 @@ Album::News Album::add(Candidate candidate) {
   return new_position ? News::position : new_arrangement ? News::arrangement : News::shape;
 }
 
+std::optional<Album::Turn> Album::challenge(int times) {
+  challenged_.resize(shown_.signs.size(), 0);
+  std::size_t triple = 0, least = shown_.signs.size();
+  Turn turn{};
+  for (std::size_t a = 0; a < points_; ++a)
+    for (std::size_t b = a + 1; b < points_; ++b)
+      for (std::size_t c = b + 1; c < points_; ++c, ++triple) {
+        if (triple >= shown_.signs.size() || challenged_[triple] >= times) continue;
+        if (shown_.signs[triple] != "l" && shown_.signs[triple] != "r") continue;
+        if (least < shown_.signs.size() && challenged_[triple] >= challenged_[least]) continue;
+        least = triple;
+        turn = {static_cast<int>(a), static_cast<int>(b), static_cast<int>(c), shown_.signs[triple] == "l" ? 1.0 : -1.0};
+      }
+  if (least == shown_.signs.size()) return std::nullopt;
+  ++challenged_[least];
+  return turn;
+}
+
+bool Album::has_challenge(int times) const {
+  for (std::size_t triple = 0; triple < shown_.signs.size(); ++triple) {
+    const std::string& signs = shown_.signs[triple];
+    if ((signs == "l" || signs == "r") && (triple >= challenged_.size() || challenged_[triple] < times)) return true;
+  }
+  return false;
+}
+
 std::vector<std::size_t> Album::chosen(std::size_t wanted) const {
   double clearest = 0;
   for (const Candidate& c : found_) clearest = std::max(clearest, c.arrangement.clear);

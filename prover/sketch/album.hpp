@@ -5,6 +5,7 @@
 // cover, chosen greedily.
 #pragma once
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -31,6 +32,15 @@ class Album {
   News add(Candidate candidate);
   const std::vector<Candidate>& found() const { return found_; }
 
+  // A triple that turned the same way in every figure and was challenged least often, with the way it turned; each
+  // call counts as a challenge. None when every such triple was challenged `times` times.
+  struct Turn {
+    int a, b, c;
+    double sign;
+  };
+  std::optional<Turn> challenge(int times);
+  bool has_challenge(int times) const;
+
   // The clearest figure, then those that add most to what has been shown, then other arrangements, then the figure
   // that differs most from all before it. Needles are left out when there is better; figures in which points
   // happen to be collinear come after the others of their rank.
@@ -48,6 +58,7 @@ class Album {
   std::vector<Candidate> found_;
   std::map<std::string, std::vector<std::size_t>> families_;
   Shown shown_;
+  std::vector<int> challenged_;  // by triple
 };
 
 }  // namespace prover

@@ -23,6 +23,7 @@ namespace {
 constexpr double equation_tolerance = 1e-9;
 constexpr double position_margin = 1e-5;
 constexpr double drawn_diameter = 10;
+constexpr int challenges = 2;            // how often the search tries to turn a triple that turned one way so far
 constexpr double coincident = 1e-4;      // a figure less clear than this is none
 
 // What the givens need beside points: the unknown numbers, a point of each circle, the size of the text's units.
@@ -117,7 +118,7 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
   Random random(options.seed);
   Album album(points);
   const auto wanted = static_cast<std::size_t>(std::max(options.wanted, 0));
-  const int patience = 16 + 2 * options.wanted;  // starts without news after which the search ends
+  const int patience = 32;  // starts without news after which the search ends
   int fruitless = 0;
   report.stop = StopReason::saturated;
   if (!system.has_branches()) return report;
@@ -129,10 +130,23 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
     }
     ++report.starts_tried;
     const std::vector<Candidate>& found = album.found();
-    const bool altered = options.seek_arrangements && !found.empty() && start % 3 != 0;
-    std::vector<double> x = altered ? altered_start(found[random.below(found.size())].x, units.layout, random)
-                                    : fresh_start(givens, system, random, start);
-    const Solution solution = solve(system, x, start % 4 == 3 ? 0.2 : 1, budget);
+    system.wish(std::nullopt);
+    std::vector<double> x;
+    std::optional<Album::Turn> turn;
+    if (!options.seek_arrangements || found.empty() || start % 4 == 0) {
+      x = fresh_start(givens, system, random, start);
+    } else {
+      const std::vector<double>& figure = found[random.below(found.size())].x;
+      if (start % 4 != 1) turn = album.challenge(challenges);
+      if (turn) {
+        x = turned_start(figure, units.layout, {turn->a, turn->b, turn->c}, random);
+        system.wish(Constraint{.form = Form::orientation, .equation = false,
+                               .terms = {{.coefficient = -turn->sign, .a = turn->a, .b = turn->b, .c = turn->c}}});
+      } else {
+        x = altered_start(figure, units.layout, random);
+      }
+    }
+    const Solution solution = solve(system, x, turn ? 0.25 : start % 5 == 4 ? 0.2 : 1, budget);
     Album::News news = Album::News::nothing;
     if (!solution.converged) {
       report.best_residual = std::min(report.best_residual, solution.residual);
@@ -151,7 +165,7 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
       case Album::News::arrangement: break;
       case Album::News::position: fruitless = 0; break;
     }
-    if (!found.empty() && fruitless >= patience) break;
+    if (!found.empty() && fruitless >= patience && !(options.seek_arrangements && album.has_challenge(challenges))) break;
   }
 
   for (const std::size_t i : album.chosen(wanted)) {

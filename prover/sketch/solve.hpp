@@ -6,6 +6,8 @@
 // what is free, so the figure keeps the shape of its start where the givens allow, which is what makes different
 // starts end in different sketches; a method that pivots moves a few coordinates far instead and keeps none.
 #pragma once
+#include <optional>
+#include <utility>
 #include <vector>
 
 #include "prover/base/budget.hpp"
@@ -28,6 +30,8 @@ class System {
   };
   // Takes the branch of every clause that is least violated at `x`; returns the sum of squares that are left.
   double choose(const double* x);
+  // A position that the search is to aim for beside the givens; it need not hold in the end.
+  void wish(std::optional<Constraint> position) { wish_ = std::move(position); }
   const std::vector<Row>& equations() const { return equations_; }
   const std::vector<Row>& positions() const { return positions_; }
 
@@ -39,6 +43,7 @@ class System {
   Layout layout_;
   std::vector<Clause> clauses_;
   std::vector<Row> equations_, positions_;
+  std::optional<Constraint> wish_;
 };
 
 // How far `branch` is from holding at `x`: the largest shortfall.

@@ -263,6 +263,11 @@ void Placer::place(const Phrase& phrase) {
   for (const PointId q : p) fresh_ = std::max(fresh_, PointId(q.value + 1));
 }
 
+// Off the exact figure, where the search would otherwise balance between two sides.
+void jostle(std::vector<double>& x, std::size_t points, Random& random) {
+  for (std::size_t k = 0; k < 2 * points; ++k) x[k] += random.between(-0.03, 0.03);
+}
+
 }  // namespace
 
 std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout& layout, Random& random, int effort) {
@@ -297,7 +302,7 @@ std::vector<double> altered_start(const std::vector<double>& figure, const Layou
   const std::size_t a = (p + 1 + random.below(n - 1)) % n;
   std::size_t b = random.below(n);
   while (b == a || b == p) b = (b + 1) % n;
-  switch (random.below(6)) {
+  switch (random.below(8)) {
     case 0:
     case 1: put(p, mirror(at(p), at(a), at(b))); break;  // one point over to the other side of a line
     case 2: {  // everything that is on its side of the line goes with it
@@ -316,9 +321,31 @@ std::vector<double> altered_start(const std::vector<double>& figure, const Layou
       put(p, 2 * foot - at(p));
       break;
     }
+    case 6:  // the same ray, much farther out or nearer
+      put(p, at(a) + (random.chance(0.5) ? random.between(2, 5) : random.between(0.15, 0.5)) * (at(p) - at(a)));
+      break;
+    case 7: {  // the whole figure pressed flat against a line
+      const double flat = random.between(0.2, 0.6);
+      for (std::size_t q = 0; q < n; ++q) put(q, at(q) + (0.5 * (1 - flat)) * (mirror(at(q), at(a), at(b)) - at(q)));
+      break;
+    }
   }
-  // Off the exact figure, where the search would otherwise balance between two sides.
-  for (std::size_t k = 0; k < 2 * n; ++k) x[k] += random.between(-0.03, 0.03);
+  jostle(x, n, random);
+  return x;
+}
+
+std::vector<double> turned_start(const std::vector<double>& figure, const Layout& layout, std::array<int, 3> points,
+                                 Random& random) {
+  std::vector<double> x = figure;
+  const auto at = [&](int p) { return Vector{figure[2 * p], figure[2 * p + 1]}; };
+  if (random.chance(0.5)) {  // otherwise the wish alone has to pull it over
+    const std::size_t k = random.below(3);
+    const int p = points[k];
+    const Vector moved = mirror(at(p), at(points[(k + 1) % 3]), at(points[(k + 2) % 3]));
+    x[2 * p] = moved.x;
+    x[2 * p + 1] = moved.y;
+  }
+  jostle(x, layout.points, random);
   return x;
 }
 

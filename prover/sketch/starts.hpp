@@ -2,6 +2,7 @@
 // The solver finds the nearest figure, and which figure that is, which side, which order, how wide an angle, is
 // mostly decided here.
 #pragma once
+#include <array>
 #include <vector>
 
 #include "prover/sketch/constraint.hpp"
@@ -15,5 +16,9 @@ std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout
 
 // A copy of a figure with a part of it mirrored, swapped or turned over, to start again from.
 std::vector<double> altered_start(const std::vector<double>& figure, const Layout& layout, Random& random);
+
+// A copy of a figure to start from with three points turning the other way.
+std::vector<double> turned_start(const std::vector<double>& figure, const Layout& layout, std::array<int, 3> points,
+                                 Random& random);
 
 }  // namespace prover

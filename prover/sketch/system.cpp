@@ -69,6 +69,7 @@ double System::choose(const double* x) {
       else positions_.push_back({&constraint, clear_margin(constraint.form)});
     }
   }
+  if (wish_) positions_.push_back({&*wish_, clear_margin(wish_->form)});
   return total;
 }
 
