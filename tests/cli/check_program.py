@@ -1,0 +1,331 @@
+#!/usr/bin/env python3
+"""Runs the program as a user would: exit statuses, what is said about mistakes, limits, Ctrl-C, streams.
+
+    python3 tests/cli/check_program.py build/anglewright
+"""
+import json
+import os
+import signal
+import subprocess
+import sys
+import tempfile
+import time
+import unittest
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+EXAMPLES = sorted((ROOT / "frontend" / "examples").glob("*.aw"))
+SCHEMA = ROOT / "frontend" / "render" / "answer.schema.json"
+PROGRAM = None
+
+SOLVED = "triangle: KLM\nangle KLM = 50\nangle LMK = 60\nfind: angle MKL\n"
+SILENCE = 20  # seconds after which the program is called hung
+
+
+def run(*arguments, text=None, raw=None, timeout=SILENCE):
+    given = raw if raw is not None else None if text is None else text.encode()
+    done = subprocess.run([PROGRAM, *map(str, arguments)], input=given, stdin=None if given is not None else subprocess.DEVNULL,
+                          capture_output=True, timeout=timeout)
+    done.out, done.err = done.stdout.decode("utf-8", "replace"), done.stderr.decode("utf-8", "replace")
+    return done
+
+
+def prove(text, *options, **more):
+    return run("prove", *options, "-", text=text, **more)
+
+
+class TestCase(unittest.TestCase):
+    def assert_mistake(self, done, *words):
+        """Status 2, nothing on standard output, a message with these words, and no trace of a crash."""
+        self.assertEqual(done.returncode, 2, done.err)
+        self.assertEqual(done.out, "")
+        for word in words:
+            self.assertIn(word, done.err)
+        self.assertNotIn("terminate", done.err)
+
+
+class Statuses(TestCase):
+    def test_proved_is_0(self):
+        done = prove(SOLVED)
+        self.assertEqual(done.returncode, 0, done.out + done.err)
+        self.assertIn("70", done.out)
+
+    def test_another_verdict_is_1(self):
+        done = prove("triangle: KLM\nangle KLM = 50\nfind: angle MKL\n")
+        self.assertEqual(done.returncode, 1, done.out + done.err)
+
+    def test_help_of_every_command_ends_with_an_example(self):
+        for command in ("prove", "rules", "batch", "completion"):
+            done = run(command, "--help")
+            self.assertEqual(done.returncode, 0)
+            self.assertIn("Example", done.out.split("Options:")[1], command)
+            self.assertIn("anglewright " + command, done.out)
+
+    def test_version(self):
+        done = run("--version")
+        self.assertEqual(done.returncode, 0)
+        self.assertRegex(done.out, r"^anglewright \d+\.\d+\.\d+")
+
+    def test_no_command_and_a_misspelt_one(self):
+        self.assert_mistake(run(), "name a command")
+        self.assert_mistake(run("prov", "x"), "prov", "try: anglewright prove")
+
+    def test_completion_is_a_script_that_bash_reads(self):
+        done = run("completion", "bash")
+        self.assertEqual(done.returncode, 0)
+        self.assertEqual(subprocess.run(["bash", "-n"], input=done.stdout).returncode, 0)
+        reply = subprocess.run(["bash", "-c", done.out + "COMP_WORDS=(anglewright prove --lay); COMP_CWORD=2; _anglewright; echo ${COMPREPLY[@]}"],
+                               capture_output=True, text=True)
+        self.assertEqual(reply.stdout, "--layout\n")
+
+
+class Mistakes(TestCase):
+    def test_what_is_not_a_readable_file(self):
+        with tempfile.TemporaryDirectory() as folder:
+            self.assert_mistake(run("prove", folder + "/none.aw"), "there is no file")
+            self.assert_mistake(run("prove", folder), "is a folder")
+            empty = Path(folder, "empty.aw")
+            empty.write_text("\n  \n")
+            self.assert_mistake(run("prove", empty), "is empty")
+            binary = Path(folder, "binary.aw")
+            binary.write_bytes(bytes(range(256)) * 20)
+            self.assert_mistake(run("prove", binary), "is not a text file")
+            large = Path(folder, "large.aw")
+            large.write_text("triangle: KLM\n" * 720_000)
+            self.assert_mistake(run("prove", large), "too large")
+            wide = Path(folder, "wide.aw")
+            wide.write_text(SOLVED, encoding="utf-16")
+            self.assert_mistake(run("prove", wide), "UTF-16")
+            if os.geteuid() != 0:
+                large.chmod(0)
+                self.assert_mistake(run("prove", large), "may not be read")
+
+    def test_stray_bytes(self):
+        done = run("prove", "-", raw=b"triangle: K\xff\xfeM\nfind: angle \xc3\n")
+        self.assertEqual(done.returncode, 2, done.err)
+
+    def test_a_missing_goal(self):
+        done = prove("triangle: KLM\nangle KLM = 50\n")
+        self.assert_mistake(done, "error", "try:")
+
+    def test_all_mistakes_at_once_with_line_and_caret(self):
+        done = prove("triangel: KLM\nangle KLM = 50\nangle KLM == = 60\nfind: angle MKL\n")
+        self.assertEqual(done.returncode, 2)
+        self.assertIn("standard input:1:", done.err)
+        self.assertIn("standard input:3:", done.err)
+        self.assertIn("^", done.err)
+
+    def test_an_unknown_rule_gets_the_nearest(self):
+        self.assert_mistake(prove(SOLVED, "--without", "triangle-angle-som"), "triangle-angle-som", "triangle-angle-sum")
+        self.assert_mistake(prove(SOLVED, "--taught", "alternate angels"), "alternate angels", "alternate angles")
+        self.assert_mistake(run("rules", "--topic", "paralel"), "parallel")
+        self.assert_mistake(run("rules", "vertical-angels"), "vertical-angles")
+
+    def test_options_with_wrong_words(self):
+        self.assert_mistake(prove(SOLVED, "--limit", "nan"), "--limit")
+        self.assert_mistake(prove(SOLVED, "--limit", "0"), "--limit")
+        self.assert_mistake(prove(SOLVED, "--layout", "round"), "two-column")
+        self.assert_mistake(prove(SOLVED, "--wording", "fr"), "plain")
+        self.assert_mistake(prove(SOLVED, "--rules", "/nowhere/at/all"), "no folder")
+
+    def test_a_broken_rule_file(self):
+        with tempfile.TemporaryDirectory() as folder:
+            Path(folder, "own").mkdir()
+            Path(folder, "own", "broken.rule").write_text("rule broken\n  gibberish\n")
+            self.assert_mistake(prove(SOLVED, "--rules", folder), "broken.rule", "error")
+
+    def test_contradictory_order(self):
+        done = prove("line: K, L, M in this order\nline: L, K, M in this order\ntriangle: KLP\nfind: angle KLP\n")
+        self.assertIn(done.returncode, (1, 2), done.err)
+
+    def test_a_reader_that_goes_away(self):
+        done = subprocess.run(["bash", "-c", '"$0" rules --json | true; exit ${PIPESTATUS[0]}', PROGRAM], capture_output=True,
+                              timeout=SILENCE)
+        self.assertIn(done.returncode, (0, 2))
+        with open("/dev/full", "wb") as full:
+            done = subprocess.run([PROGRAM, "prove", "-"], input=SOLVED.encode(), stdout=full, stderr=subprocess.PIPE, timeout=SILENCE)
+        self.assertEqual(done.returncode, 2)
+        self.assertIn(b"cannot be written", done.stderr)
+
+
+class Large(TestCase):
+    def test_ten_thousand_points(self):
+        names = [f"{a}{b}" for a in "ABCDEFGHIJKLMNOPQRSTUVWXYZ" for b in range(10)]
+        lines = [f"line: {names[i % 260]}, {names[(i * 7 + 1) % 260]}, {names[(i * 13 + 2) % 260]} in this order" for i in range(10_000)]
+        begin = time.monotonic()
+        done = prove("\n".join(lines) + "\nfind: angle A0B0C0\n")
+        self.assertIn(done.returncode, (1, 2), done.err[:2000])
+        self.assertLess(time.monotonic() - begin, SILENCE)
+
+    def test_ten_thousand_points_on_one_line(self):
+        names = ", ".join(f"P{i}" for i in range(10_000))
+        done = prove(f"line: {names} in this order\nfind: angle P1P2P3\n")
+        self.assertIn(done.returncode, (0, 1, 2), done.err[:2000])
+
+    def test_numbers_of_four_hundred_digits(self):
+        small = "0." + "0" * 398 + "1"
+        done = prove(f"triangle: KLM\nangle KLM = 50 + {small}\nangle LMK = 60 - {small}\nfind: angle MKL\n", "--json")
+        self.assertIn(done.returncode, (0, 2), done.err[:2000])
+        if done.returncode == 0:
+            self.assertEqual(json.loads(done.out)["value"], "70")
+        done = prove(f"triangle: KLM\nangle KLM = {'9' * 400}\nangle LMK = 60\nfind: angle MKL\n")
+        self.assertIn(done.returncode, (1, 2), done.err[:2000])
+
+    def test_deep_nesting_and_long_words(self):
+        for text in ("find: " + "(" * 20_000 + "\n", "angle " + "K" * 100_000 + " = 3\nfind: x\n", "a" * 500_000, "=" * 5000 + "\n;;;;\n\n"):
+            self.assertEqual(prove(text).returncode, 2)
+
+
+class Limits(TestCase):
+    GRID = "".join(f"line: A{i}, B{i}, C{i}, D{i} in this order\n" for i in range(10)) + \
+           "".join(f"line: {c}0, {c}1, {c}2, {c}3, {c}4, {c}5, {c}6, {c}7, {c}8, {c}9 in this order\n" for c in "ABCD") + \
+           "".join(f"parallel: A0B0, A{i}B{i}\n" for i in range(1, 10)) + \
+           "triangle: A0B0A1\nparallel: A0A1, B0B1\nequal lengths: A0B0 = B1C2\nfind: angle A0A1B3\n"
+
+    def test_a_limit_ends_the_work(self):
+        begin = time.monotonic()
+        done = prove(self.GRID, "--limit", "0.2")
+        self.assertIn(done.returncode, (0, 1, 2), done.err[:2000])
+        self.assertLess(time.monotonic() - begin, 5)
+
+    def test_ctrl_c_ends_the_work_with_an_answer(self):
+        process = subprocess.Popen([PROGRAM, "prove", "--limit", "600", "--json", "-"], stdin=subprocess.PIPE, stdout=subprocess.PIPE,
+                                   stderr=subprocess.PIPE)
+        process.stdin.write(self.GRID.encode())
+        process.stdin.close()
+        time.sleep(0.3)
+        process.send_signal(signal.SIGINT)
+        out = process.stdout.read()
+        process.stderr.read()
+        self.assertIn(process.wait(timeout=SILENCE), (0, 1, 2))
+        self.assertIn("verdict", json.loads(out))
+        process.stdout.close(), process.stderr.close()
+
+    def test_ctrl_c_while_waiting_for_input(self):
+        process = subprocess.Popen([PROGRAM, "batch", "-"], stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+        time.sleep(0.3)
+        process.send_signal(signal.SIGINT)
+        self.assertIn(process.wait(timeout=SILENCE), (1, 2))
+        self.assertIn(b"interrupted", process.stderr.read())
+        process.stdin.close(), process.stdout.close(), process.stderr.close()
+
+
+class Batch(TestCase):
+    def lines(self, count):
+        return [{"id": f"p{i}", "problem": f"triangle: KLM\nangle KLM = {40 + i}\nangle LMK = {30 + i}\nfind: angle MKL\n"} for i in range(count)]
+
+    def test_answers_come_in_order_with_their_ids(self):
+        problems = self.lines(25)
+        done = run("batch", "-", text="".join(json.dumps(p) + "\n" for p in problems))
+        self.assertEqual(done.returncode, 0, done.err)
+        answers = [json.loads(line) for line in done.out.splitlines()]
+        self.assertEqual([a["id"] for a in answers], [p["id"] for p in problems])
+        self.assertEqual([a["value"] for a in answers], [str(110 - 2 * i) for i in range(25)])
+
+    def test_a_bad_line_is_answered_and_the_others_go_on(self):
+        good = json.dumps(self.lines(1)[0])
+        bad = ["nonsense", "[]", '{"id": 7}', '{"problem": "x"}', '{"id": "b", "problem": "triangel KLM"}', '{"id": [], "problem": ""}',
+               '{"id": "long", "problem": "' + "k" * 1_100_000 + '"}']
+        done = run("batch", "-", text="\n".join([good, *bad, "", good]))  # and no line end at the end
+        self.assertEqual(done.returncode, 2, done.err)
+        answers = [json.loads(line) for line in done.out.splitlines()]
+        self.assertEqual(len(answers), len(bad) + 2)
+        self.assertEqual(answers[0], answers[-1])
+        self.assertEqual(answers[0]["verdict"], "proved")
+        for answer in answers[1:-1]:
+            self.assertTrue(answer["diagnostics"], answer)
+        self.assertEqual(answers[3]["id"], 7)
+        self.assertEqual(answers[5]["id"], "b")
+
+    def test_the_first_answer_comes_before_the_second_problem(self):
+        process = subprocess.Popen([PROGRAM, "batch", "-"], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+        for problem in self.lines(3):
+            process.stdin.write(json.dumps(problem) + "\n")
+            process.stdin.flush()
+            self.assertEqual(json.loads(process.stdout.readline())["id"], problem["id"])
+        process.stdin.close()
+        self.assertEqual(process.wait(timeout=SILENCE), 0)
+        process.stdout.close()
+
+    def test_the_same_bytes_whatever_the_threads_and_every_time(self):
+        problems = [{"id": path.stem, "problem": path.read_text(encoding="utf-8")} for path in EXAMPLES] + self.lines(10)
+        text = "".join(json.dumps(p) + "\n" for p in problems)
+        outputs = {run("batch", "--threads", n, "-", text=text, timeout=120).stdout for n in (1, 2, 1, 2)}
+        self.assertEqual(len(outputs), 1)
+
+
+class Answers(TestCase):
+    def test_every_example_is_proved_and_fits_the_schema(self):
+        import jsonschema
+        schema = json.loads(SCHEMA.read_text(encoding="utf-8"))
+        jsonschema.Draft202012Validator.check_schema(schema)
+        validator = jsonschema.Draft202012Validator(schema)
+        self.assertGreater(len(EXAMPLES), 8)
+        for path in EXAMPLES:
+            with self.subTest(path.name):
+                done = run("prove", "--json", "--times", path)
+                self.assertEqual(done.returncode, 0, done.err + done.out[:400])
+                validator.validate(json.loads(done.out))
+        for text in ("triangle: KLM\nfind: angle KLM\n", "triangle: KLM\n", "gibberish\nfind: angle ABC\n"):
+            validator.validate(json.loads(prove(text, "--json").out))
+        for line in run("batch", "-", text='{"id": 1, "problem": ""}\nnonsense\n').out.splitlines():
+            validator.validate(json.loads(line))
+
+    def test_times_only_on_request(self):
+        self.assertNotIn("time_ms", json.loads(prove(SOLVED, "--json").out))
+        self.assertIn("time_ms", json.loads(prove(SOLVED, "--json", "--times").out))
+
+    def test_what_a_class_was_taught_decides_the_way(self):
+        folder = ROOT / "frontend" / "examples"
+        def rules(name, *options):
+            return json.loads(run("prove", "--json", *options, folder / name).out)["proofs"][0]["rules"]
+        self.assertIn("alternate-interior-angles", rules("trellis-angle-sum-alternate.aw"))
+        other = rules("trellis-angle-sum-corresponding.aw")
+        self.assertIn("corresponding-angles", other)
+        self.assertIn("vertical-angles", other)
+        self.assertNotIn("alternate-interior-angles", other)
+        self.assertEqual(rules("trellis-angle-sum.aw", "--taught", "corresponding angles, vertical angles, angles on a straight line"), other)
+
+    def test_layouts_formats_and_readers(self):
+        path = ROOT / "frontend" / "examples" / "trellis-laths.aw"
+        self.assertIn("because", run("prove", "--layout", "paragraph", path).out)
+        self.assertIn("| Claim | Reason |", run("prove", "--format", "markdown", path).out)
+        self.assertNotIn("Seen in the figure", run("prove", "--for", "pupil", path).out)
+        for line in run("prove", path).out.splitlines():
+            self.assertLessEqual(len(line), 100)
+            self.assertEqual(line, line.rstrip())
+
+    def test_a_rule_left_out_is_not_cited(self):
+        done = prove(SOLVED, "--json", "--without", "triangle-angle-sum")
+        for proof in json.loads(done.out)["proofs"]:
+            self.assertNotIn("triangle-angle-sum", proof["rules"])
+
+
+class Rules(TestCase):
+    def test_the_catalogue_lists_and_shows_rules(self):
+        listed = json.loads(run("rules", "--json").out)
+        self.assertGreater(len(listed), 60)
+        self.assertEqual(len({rule["id"] for rule in listed}), len(listed))
+        text = run("rules").out
+        for rule in listed:
+            self.assertIn(rule["id"], text)
+            self.assertTrue(rule["statement"], rule["id"])
+        one = run("rules", "alternate-interior-angles")
+        self.assertEqual(one.returncode, 0)
+        for word in ("Alternate angles", "Weight", "UK", "Sources", "Where it applies"):
+            self.assertIn(word, one.out)
+        self.assertIn("uk:", run("rules", "--topic", "parallel", "--wording", "all").out)
+
+    def test_no_braces_are_left_in_wordings(self):
+        self.assertNotRegex(run("rules", "--wording", "all").out, "[{}]")
+
+
+
+
+if __name__ == "__main__":
+    PROGRAM = str(Path(sys.argv[1] if len(sys.argv) > 1 else ROOT / "build" / "anglewright").resolve())
+    suite = unittest.defaultTestLoader.loadTestsFromModule(sys.modules[__name__])
+    result = unittest.TextTestRunner(stream=sys.stdout, verbosity=1).run(suite)
+    bad = len({str(test).split(" (<subtest>")[0].split(" [")[0] for test, _ in result.failures + result.errors})
+    print(f"{result.testsRun - bad} passed, {bad} failed")
+    sys.exit(1 if bad else 0)

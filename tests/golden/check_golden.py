@@ -1,0 +1,42 @@
+#!/usr/bin/env python3
+"""Compares the pages of the examples with the approved ones beside this file, byte by byte.
+
+    python3 tests/golden/check_golden.py [--update] build/anglewright
+
+With --update the pages are approved as they are now: look at the difference before you commit it.
+"""
+import difflib
+import subprocess
+import sys
+from pathlib import Path
+
+HERE = Path(__file__).resolve().parent
+ROOT = HERE.parents[1]
+PAGES = {"txt": [], "paragraph.txt": ["--layout", "paragraph"], "md": ["--format", "markdown"]}
+
+
+def main():
+    arguments = [a for a in sys.argv[1:] if a != "--update"]
+    update = len(arguments) < len(sys.argv) - 1
+    program = arguments[0] if arguments else "build/anglewright"
+    passed = failed = 0
+    for example in sorted((ROOT / "frontend" / "examples").glob("*.aw")):
+        for ending, options in PAGES.items():
+            page = HERE / f"{example.stem}.{ending}"
+            # A page must not depend on how fast the machine is: far more time than needed.
+            done = subprocess.run([program, "prove", "--limit", "60", *options, str(example)], capture_output=True, text=True)
+            if update:
+                page.write_text(done.stdout, encoding="utf-8")
+            approved = page.read_text(encoding="utf-8") if page.exists() else ""
+            if done.stdout == approved:
+                passed += 1
+                continue
+            failed += 1
+            print(f"{page.name} differs:")
+            print("\n".join(difflib.unified_diff(approved.splitlines(), done.stdout.splitlines(), "approved", "now", lineterm="")))
+    print(f"{passed} passed, {failed} failed")
+    return 1 if failed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
