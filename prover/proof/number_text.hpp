@@ -1,0 +1,12 @@
+// Numbers as a class writes them: 64°, 18.5°, 23⅓°, and other fractions as 77 1/7.
+#pragma once
+#include <string>
+
+#include "prover/base/rational.hpp"
+
+namespace prover {
+
+std::string number_text(const Rational& value);
+std::string degrees_text(const Rational& value);
+
+}  // namespace prover

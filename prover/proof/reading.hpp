@@ -1,0 +1,33 @@
+// A proof as a class reads it: numbered lines, each one relation with its reason and the lines it rests on.
+// Givens have no line of their own; arithmetic on known numbers is inside the step that it serves; equal things
+// are chained; what follows by substitution alone is the last line. Tone and grain: a class's board.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "prover/figure/arrangement.hpp"
+#include "prover/proof/proof.hpp"
+#include "prover/statement/statement.hpp"
+
+namespace prover {
+
+struct ReadingLine {
+  std::vector<std::string> rows;  // the claim; a chain of equalities has a row for each
+  std::string rule;               // id, or "substitution"
+  std::string reason;
+  std::vector<int> uses;          // line numbers from 1
+  bool closing = false;
+};
+
+struct Reading {
+  std::vector<ReadingLine> lines;
+  std::vector<std::string> constructions;  // "Join LN"
+  std::vector<std::string> rules;          // ids cited, in order of first use
+  std::string title;                       // "by alternate angles"
+  std::vector<int> givens_used;            // indices into Statement::givens
+};
+
+Reading reading_of(const Proof& proof, const Statement& statement, const Goal& goal, const Catalogue& catalogue,
+                   UnknownTable& unknowns, const Arrangement& arrangement, Register wording);
+
+}  // namespace prover

@@ -1,0 +1,146 @@
+#include "prover/proof/shortest_proof.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <set>
+
+namespace prover {
+
+namespace {
+
+std::int64_t weight(const SearchProblem& problem, const std::vector<int>& members) {
+  std::int64_t sum = 0;
+  for (const int i : members) sum += problem.candidates[static_cast<std::size_t>(i)].weight;
+  return sum;
+}
+
+// The members that the goal's certificate rests on, when instances enter cheapest first.
+class CheapestFirst {
+ public:
+  CheapestFirst(const SearchProblem& problem, const std::vector<bool>& forbidden)
+      : problem_(problem), forbidden_(forbidden), system_(true), support_(problem.candidates.size()) {}
+
+  std::optional<std::vector<int>> run() {
+    struct Entry {
+      std::int64_t cost;
+      int index;
+      bool operator<(const Entry& other) const {
+        return cost != other.cost ? cost < other.cost : index < other.index;
+      }
+    };
+    std::set<Entry> ready;
+    std::vector<int> waiting;
+    for (std::size_t i = 0; i < problem_.candidates.size(); ++i)
+      if (!forbidden_[i]) waiting.push_back(static_cast<int>(i));
+    for (std::size_t last_rank = static_cast<std::size_t>(-1);;) {
+      if (last_rank != system_.rank()) {
+        last_rank = system_.rank();
+        std::erase_if(waiting, [&](int i) {
+          const Candidate& c = problem_.candidates[static_cast<std::size_t>(i)];
+          if (!std::all_of(c.premises.begin(), c.premises.end(),
+                           [&](const Form& p) { return system_.entails(p); }))
+            return false;
+          std::set<int> support;
+          for (const Form& p : c.premises) collect(p, support);
+          std::int64_t cost = c.weight;
+          for (const int s : support) cost += problem_.candidates[static_cast<std::size_t>(s)].weight;
+          support_[static_cast<std::size_t>(i)] = std::move(support);
+          ready.insert({cost, i});
+          return true;
+        });
+      }
+      if (reached() || ready.empty()) break;
+      const int i = ready.begin()->index;
+      ready.erase(ready.begin());
+      for (const Form& f : problem_.candidates[static_cast<std::size_t>(i)].conclusions) {
+        system_.add(f, static_cast<int>(tags_.size()));
+        tags_.push_back(i);
+      }
+    }
+    if (!reached()) return std::nullopt;
+    std::set<int> members;
+    if (problem_.goal.empty()) {
+      for (const auto& [tag, m] : system_.contradiction().parts) take(tags_[static_cast<std::size_t>(tag)], members);
+    } else {
+      for (const Form& g : problem_.goal) collect(g, members);
+    }
+    return std::vector<int>(members.begin(), members.end());
+  }
+
+ private:
+  bool reached() const {
+    if (problem_.goal.empty()) return system_.contradictory();
+    return std::all_of(problem_.goal.begin(), problem_.goal.end(),
+                       [&](const Form& g) { return system_.entails(g); });
+  }
+  void take(int member, std::set<int>& into) const {
+    if (!into.insert(member).second) return;
+    const auto& support = support_[static_cast<std::size_t>(member)];
+    into.insert(support.begin(), support.end());  // already closed under support
+  }
+  void collect(const Form& form, std::set<int>& into) const {
+    const auto certificate = system_.certificate(form);
+    for (const auto& [tag, m] : certificate->parts) take(tags_[static_cast<std::size_t>(tag)], into);
+  }
+
+  const SearchProblem& problem_;
+  const std::vector<bool>& forbidden_;
+  LinearSystem system_;
+  std::vector<int> tags_;                   // certificate tag → candidate
+  std::vector<std::set<int>> support_;      // all that a candidate's premises rest on
+};
+
+// Drops members that are not needed, dearest first, in halving blocks.
+std::vector<int> without_needless(const SearchProblem& problem, std::vector<int> members) {
+  std::stable_sort(members.begin(), members.end(), [&](int a, int b) {
+    return problem.candidates[static_cast<std::size_t>(a)].weight > problem.candidates[static_cast<std::size_t>(b)].weight;
+  });
+  for (std::size_t block = std::max<std::size_t>(1, members.size() / 2);; block /= 2) {
+    for (std::size_t i = 0; i < members.size();) {
+      std::vector<int> fewer(members.begin(), members.begin() + static_cast<std::ptrdiff_t>(i));
+      fewer.insert(fewer.end(), members.begin() + static_cast<std::ptrdiff_t>(std::min(members.size(), i + block)),
+                   members.end());
+      if (derive(problem, fewer).reached)
+        members = std::move(fewer);
+      else
+        i += block;
+    }
+    if (block <= 1) break;
+  }
+  return members;
+}
+
+}  // namespace
+
+std::optional<LightSet> shortest_proof(const SearchProblem& problem, const Budget& budget) {
+  std::vector<bool> forbidden(problem.candidates.size(), false);
+  auto attempt = [&]() -> std::optional<std::vector<int>> {
+    auto members = CheapestFirst(problem, forbidden).run();
+    if (!members) return std::nullopt;
+    return without_needless(problem, std::move(*members));
+  };
+  auto best = attempt();
+  if (!best) return std::nullopt;
+  for (bool improved = true; improved && !budget.exhausted();) {
+    improved = false;
+    std::vector<int> dear = *best;
+    for (const int member : dear) {
+      if (budget.exhausted()) break;
+      if (problem.candidates[static_cast<std::size_t>(member)].weight == 0) continue;
+      forbidden[static_cast<std::size_t>(member)] = true;
+      auto other = attempt();
+      forbidden[static_cast<std::size_t>(member)] = false;
+      if (other && weight(problem, *other) < weight(problem, *best)) {
+        best = std::move(other);
+        improved = true;
+        break;
+      }
+    }
+  }
+  LightSet light;
+  light.members = derive(problem, *best).fired;
+  light.weight = weight(problem, light.members);
+  return light;
+}
+
+}  // namespace prover
