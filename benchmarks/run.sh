@@ -1,0 +1,26 @@
+#!/usr/bin/env bash
+# Builds the benchmarks (optimised, in build/) and prints their tables. --quick takes less than a minute. How to read
+# the numbers: benchmarks/README.md.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+. frontend/packages.sh
+quick=("$@")
+
+configure build -DANGLEWRIGHT_BENCHMARKS=ON >/dev/null
+cmake --build build --parallel "$(cores)" --target anglewright benchmark_stages benchmark_grids
+
+say "The program as a whole, start to end (median of 21 runs)"
+for example in frontend/examples/trellis-laths.aw frontend/examples/trellis-angle-sum.aw; do
+  for _ in $(seq 21); do
+    begin=$(date +%s%N)
+    build/anglewright prove "$example" >/dev/null || true
+    end=$(date +%s%N)
+    echo $(((end - begin) / 1000))
+  done | sort -n | sed -n 11p | awk -v name="$example" '{printf "  %-50s %.1f ms\n", name, $1 / 1000}'
+done
+
+say "The published set in one process, stage by stage"
+build/benchmark_stages "${quick[@]}"
+
+say "Growing grids, and Z3 alone beside"
+build/benchmark_grids "${quick[@]}"
