@@ -1,0 +1,115 @@
+#include "prover/proof/name_book.hpp"
+
+#include "prover/proof/number_text.hpp"
+#include "prover/statement/meaning.hpp"
+
+namespace prover {
+
+NameBook::NameBook(const Statement& statement, const Arrangement& arrangement, UnknownTable& unknowns)
+    : names_(statement.names), unknowns_(unknowns) {
+  // What is asked first, so that the answer is named as in the question.
+  for (const Goal& goal : statement.goals)
+    for (const Phrase& phrase : goal.claims) note(phrase, arrangement, unknowns);
+  for (const Given& given : statement.givens) note(given.phrase, arrangement, unknowns);
+}
+
+void NameBook::note(const Phrase& phrase, const Arrangement& arrangement, UnknownTable& unknowns) {
+  if (phrase.predicate == Predicate::parallel || phrase.predicate == Predicate::congruent ||
+      phrase.predicate == Predicate::similar || phrase.predicate == Predicate::perpendicular) {
+    const Meaning meaning = meaning_of(phrase, arrangement, unknowns);
+    if (meaning.forms.size() == 1 && meaning.forms[0].terms.size() == 1 &&
+        unknowns[meaning.forms[0].terms[0].first].kind == UnknownKind::fact)
+      called_.try_emplace(meaning.forms[0].terms[0].first, prover::describe(phrase, names_));
+  }
+  for (const Expression& expression : phrase.relation.expressions)
+    for (const Term& term : expression.terms) {
+      Expression one;
+      one.terms.push_back(term);
+      one.terms[0].coefficient = 1;
+      std::string text;
+      if (const auto* angle = std::get_if<Angle>(&term.quantity)) {
+        Angle plain = *angle;
+        plain.reflex = plain.exterior = false;
+        text = prover::describe(plain, names_);
+        one.terms[0].quantity = plain;
+      } else if (const auto* segment = std::get_if<Segment>(&term.quantity)) {
+        text = names_.of(segment->a) + names_.of(segment->b);
+      } else {
+        continue;
+      }
+      std::vector<PointId> identity;
+      for (std::size_t i = 0; i < arrangement.point_count(); ++i) identity.emplace_back(static_cast<std::int64_t>(i));
+      bool degenerate = false;
+      const Form form = form_of(one, identity, arrangement, unknowns, degenerate);
+      if (!degenerate && form.terms.size() == 1) called_.try_emplace(form.terms[0].first, text);
+    }
+}
+
+std::string NameBook::of(UnknownId unknown) const {
+  const auto found = called_.find(unknown);
+  return found != called_.end() ? found->second : prover::describe(unknowns_[unknown], names_);
+}
+
+bool NameBook::has_angle(const Form& form) const {
+  for (const auto& [u, c] : form.terms)
+    if (is_angle(u)) return true;
+  return false;
+}
+
+namespace {
+
+std::string times(const Rational& c, const std::string& what) {
+  if (c.is_one()) return what;
+  if (c == Rational(1, 2)) return "½" + what;
+  if (c == Rational(1, 3)) return "⅓" + what;
+  return c.is_integer() ? c.to_string() + what : "(" + c.to_string() + ")" + what;
+}
+
+}  // namespace
+
+std::string NameBook::sum(const Form& form) const {
+  const bool degrees = has_angle(form);
+  std::string text;
+  auto append = [&](bool positive, const std::string& what) {
+    if (text.empty())
+      text = positive ? what : "−" + what;
+    else
+      text += (positive ? " + " : " − ") + what;
+  };
+  for (const auto& [u, c] : form.terms)
+    if (c.sign() > 0) append(true, times(c, of(u)));
+  if (form.constant.sign() > 0) append(true, degrees ? degrees_text(form.constant) : number_text(form.constant));
+  for (const auto& [u, c] : form.terms)
+    if (c.sign() < 0) append(false, times(-c, of(u)));
+  if (form.constant.sign() < 0) append(false, degrees ? degrees_text(-form.constant) : number_text(-form.constant));
+  return text.empty() ? "0" : text;
+}
+
+std::string NameBook::equation(const Form& form) const {
+  if (form.terms.size() == 1 && form.constant.is_zero() && unknowns_[form.terms[0].first].kind == UnknownKind::fact)
+    return of(form.terms[0].first);
+  const bool degrees = has_angle(form);
+  Form left, right;
+  std::size_t positive = 0;
+  for (const auto& [u, c] : form.terms) positive += c.sign() > 0 ? 1 : 0;
+  const int sign = 2 * positive >= form.terms.size() ? 1 : -1;
+  for (const auto& [u, c] : form.terms)
+    (c.sign() == sign ? left : right).terms.emplace_back(u, c.sign() > 0 ? c : -c);
+  const Rational constant = sign > 0 ? -form.constant : form.constant;
+  // A lone whole equal to its parts reads better with the parts on the right.
+  auto number = [&](const Rational& value) { return degrees ? degrees_text(value) : number_text(value); };
+  std::string l = left.terms.empty() ? "" : sum(left), r = right.terms.empty() ? "" : sum(right);
+  if (constant.sign() > 0) r += (r.empty() ? "" : " + ") + number(constant);
+  if (constant.sign() < 0) {
+    if (r.empty())
+      l += " + " + number(-constant);
+    else
+      r += " − " + number(-constant);
+  }
+  if (l.empty()) l = "0";
+  if (r.empty()) r = "0";
+  if (left.terms.size() > 1 && right.terms.size() == 1 && constant.is_zero()) std::swap(l, r);
+  return l + " = " + r;
+}
+
+}  // namespace prover

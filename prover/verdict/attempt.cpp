@@ -1,0 +1,129 @@
+#include "prover/verdict/attempt.hpp"
+
+#include <algorithm>
+
+#include "prover/base/log.hpp"
+#include "prover/proof/assemble.hpp"
+#include "prover/statement/figure_text.hpp"
+#include "prover/statement/meaning.hpp"
+
+namespace prover {
+
+namespace {
+
+class Timer {
+ public:
+  explicit Timer(double& total) : total_(total), start_(Budget::Clock::now()) {}
+  ~Timer() { total_ += std::chrono::duration<double, std::milli>(Budget::Clock::now() - start_).count(); }
+
+ private:
+  double& total_;
+  Budget::Clock::time_point start_;
+};
+
+Arrangement arrange(const Statement& statement, const std::vector<Sketch>& views, bool join_points) {
+  std::vector<Coordinates> coordinates;
+  for (const Sketch& sketch : views) coordinates.push_back(sketch.points);
+  Arrangement arrangement(figure_text(statement), std::move(coordinates));
+  if (join_points)
+    for (std::size_t i = 0; i < arrangement.point_count(); ++i)
+      for (std::size_t j = i + 1; j < arrangement.point_count(); ++j)
+        if (!statement.hidden[i] && !statement.hidden[j])
+          arrangement.join(PointId(static_cast<std::int64_t>(i)), PointId(static_cast<std::int64_t>(j)));
+  arrangement.freeze();
+  return arrangement;
+}
+
+SearchProblem search_problem(const Saturation& saturation, const std::vector<Form>& goal, const Arrangement& arrangement,
+                             const AttemptOptions& options) {
+  SearchProblem problem;
+  problem.goal = goal;
+  for (const Instance& i : saturation.instances)
+    problem.candidates.push_back(
+        {i.premises, i.conclusions, weight_of(i, options.catalogue, arrangement, options.measure)});
+  return problem;
+}
+
+std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::vector<Form>& forms,
+                                       const std::vector<Position>& positions, const Goal& goal,
+                                       const Statement& statement, const Arrangement& arrangement,
+                                       UnknownTable& unknowns, const std::vector<Sketch>& views,
+                                       const AttemptOptions& options, const Budget& budget, StageTimes& times) {
+  CheckedProof result;
+  {
+    Timer timer(times.search);
+    auto light = shortest_proof(search_problem(saturation, forms, arrangement, options), budget.share(0.5));
+    if (!light) return std::nullopt;
+    result.light = std::move(*light);
+    std::vector<Instance> members;
+    for (const int i : result.light.members) members.push_back(saturation.instances[static_cast<std::size_t>(i)]);
+    result.proof = assemble(order_for_reading(std::move(members)), forms, unknowns, arrangement);
+    for (const Position& p : positions) result.proof.positions.push_back({p, arrangement.source(p)});
+  }
+  {
+    Timer timer(times.layout);
+    result.reading = reading_of(result.proof, statement, goal, options.catalogue, unknowns, arrangement, options.wording);
+  }
+  {
+    Timer timer(times.check);
+    result.replay = check(result.proof, statement, goal, options.catalogue, unknowns, views);
+    if (!result.replay.accepted) log::warn("replay refused step {}: {}", result.replay.step, result.replay.objection);
+  }
+  {
+    Timer timer(times.z3);
+    result.z3 = second_opinion(result.proof, unknowns, budget);
+    if (result.z3.answer != SecondOpinion::Answer::confirmed) log::warn("Z3 did not confirm: {}", result.z3.objection);
+  }
+  return result;
+}
+
+}  // namespace
+
+Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, const AttemptOptions& options,
+                const Budget& budget, StageTimes& times) {
+  Attempt result;
+  result.goals.resize(statement.goals.size());
+  const Arrangement arrangement = arrange(statement, views, options.join_points);
+  UnknownTable unknowns;
+  for (const Goal& goal : statement.goals) note_goal(goal, arrangement, unknowns);
+  Saturation saturation;
+  {
+    Timer timer(times.chain);
+    ChainOptions chain;
+    chain.allowed = options.allowed;
+    saturation = saturate(statement, arrangement, options.catalogue, unknowns, {}, chain, budget.share(0.6));
+  }
+  result.stop = saturation.stop;
+  result.instances = saturation.instances.size();
+  result.matches = saturation.matches;
+  result.rounds = saturation.rounds;
+  log::info("chain: {} instances of {} tried, {} rounds, {}", result.instances, result.matches, result.rounds,
+            name_of(result.stop));
+  if (saturation.contradictory) {
+    // 0 = 1, or a value that no angle or length can have.
+    if (!saturation.impossible.empty())
+      result.impossible = describe_equation(saturation.impossible[0], unknowns, statement.names);
+    Goal none = statement.goals.empty() ? Goal() : statement.goals[0];
+    result.contradiction = prove_goal(saturation, saturation.impossible, {}, none, statement, arrangement, unknowns,
+                                      views, options, budget, times);
+    return result;
+  }
+  result.all_reached = true;
+  for (std::size_t i = 0; i < statement.goals.size(); ++i) {
+    const GoalForms forms =
+        goal_forms(statement.goals[i], saturation.closure, arrangement, unknowns, statement.names);
+    result.unsupported_goal |= forms.unsupported;
+    if (forms.reached)
+      result.goals[i] = prove_goal(saturation, forms.forms, forms.positions, statement.goals[i], statement, arrangement,
+                                   unknowns, views, options, budget, times);
+    if (result.goals[i]) {
+      result.goals[i]->value = forms.value;
+      result.goals[i]->number = forms.number;
+    } else {
+      result.all_reached = false;
+    }
+  }
+  return result;
+}
+
+}  // namespace prover
