@@ -12,6 +12,12 @@ const char* name_of(Measure measure) {
   return "";
 }
 
+std::optional<Measure> measure_from(std::string_view name) {
+  for (const Measure m : {Measure::classroom, Measure::fewest_steps})
+    if (name == name_of(m)) return m;
+  return std::nullopt;
+}
+
 std::int64_t weight_of(const Instance& instance, const Catalogue& catalogue, const Arrangement& arrangement,
                        Measure measure) {
   const Rule& rule = catalogue[instance.rule];

@@ -5,6 +5,7 @@
 //                 angles or segments) a hundredth, so that ties go to the shorter page
 #pragma once
 #include <cstdint>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -15,6 +16,7 @@ namespace prover {
 
 enum class Measure { classroom, fewest_steps };
 const char* name_of(Measure measure);
+std::optional<Measure> measure_from(std::string_view name);
 
 constexpr std::int64_t kWeightUnit = 100'000;  // weights are whole numbers of this fraction
 

@@ -1,0 +1,95 @@
+// Start reading here. The walk through the house, on one page:
+//
+//   text → language → statement → (chain ⇄ figures) → light proof → check, Z3 → answer
+//
+// Every step is a function from a value to a value; each room's header says what its step is for.
+#include "prover/prove.hpp"
+
+#include <fmt/format.h>
+
+#include "prover/base/log.hpp"
+#include "prover/language/problem_text.hpp"
+#include "prover/statement/statement.hpp"
+#include "prover/verdict/answer_of.hpp"
+#include "prover/verdict/solve.hpp"
+
+namespace prover {
+
+namespace {
+
+class Stopwatch {
+ public:
+  double lap() {
+    const auto now = Budget::Clock::now();
+    const double ms = std::chrono::duration<double, std::milli>(now - last_).count();
+    last_ = now;
+    return ms;
+  }
+
+ private:
+  Budget::Clock::time_point last_ = Budget::Clock::now();
+};
+
+// What may be cited: the problem's own `taught:` lines, or the options' in their place, less what is left out.
+std::vector<bool> allowed_rules(const ProblemText& text, const Catalogue& catalogue, const ProveOptions& options,
+                                std::vector<Diagnostic>& diagnostics) {
+  std::vector<Taught> taught = text.taught;
+  if (!options.taught.empty()) {
+    taught.assign(1, {});
+    for (const std::string& name : options.taught) taught[0].names.emplace_back(name, Span{});
+  }
+  TaughtRules rules = taught_rules(catalogue, taught);
+  diagnostics.insert(diagnostics.end(), rules.diagnostics.begin(), rules.diagnostics.end());
+  for (const std::string& id : options.without) {
+    if (const auto rule = catalogue.find(id)) {
+      rules.allowed[rule->index()] = false;
+      continue;
+    }
+    const auto nearest = nearest_word(id, catalogue.ids());
+    diagnostics.push_back({Severity::error, {}, fmt::format("there is no rule named “{}”", id),
+                           nearest ? fmt::format("did you mean “{}”?", *nearest) : "the command `rules` lists them"});
+  }
+  return rules.allowed;
+}
+
+}  // namespace
+
+Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOptions& options) {
+  Answer answer;
+  Stopwatch watch;
+  const ProblemText text = parse_problem(source);
+  answer.diagnostics = text.diagnostics;
+  answer.time_ms["language"] = watch.lap();
+  std::vector<bool> allowed = allowed_rules(text, catalogue, options, answer.diagnostics);
+  const std::optional<Measure> measure = measure_from(options.measure);
+  if (!measure)
+    answer.diagnostics.push_back({Severity::error, {}, fmt::format("there is no measure named “{}”", options.measure),
+                                  "write “classroom” or “fewest-steps”"});
+  if (has_error(answer.diagnostics)) {
+    answer.summary = "The problem has mistakes; nothing was tried.";
+    return answer;
+  }
+  const std::vector<Statement> statements = statements_of(text);
+  for (const Given& given : statements[0].givens) answer.read_as.push_back(given.text);
+  answer.read_as.insert(answer.read_as.end(), text.assumptions.begin(), text.assumptions.end());
+  answer.time_ms["statement"] = watch.lap();
+
+  const AttemptOptions attempt_options{catalogue, std::move(allowed), *measure, options.wording, false};
+  StageTimes times;
+  double sketch_ms = 0;
+  std::vector<Solved> solved;
+  for (const Statement& statement : statements)
+    solved.push_back(solve(statement, attempt_options, options.budget, times, sketch_ms));
+  fill_answer(statements, solved, attempt_options, answer);
+
+  answer.time_ms["sketch"] = sketch_ms;
+  answer.time_ms["chain"] = times.chain;
+  answer.time_ms["search"] = times.search;
+  answer.time_ms["check"] = times.check;
+  answer.time_ms["z3"] = times.z3;
+  answer.time_ms["layout"] = times.layout;
+  log::info("verdict: {}", name_of(answer.verdict));
+  return answer;
+}
+
+}  // namespace prover

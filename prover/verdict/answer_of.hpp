@@ -1,0 +1,14 @@
+// From what was solved to the answer: the verdict, its words and its evidence.
+#pragma once
+#include <vector>
+
+#include "prover/verdict/answer.hpp"
+#include "prover/verdict/solve.hpp"
+
+namespace prover {
+
+// `solved`: one for each of `statements` (the cases that the words leave open).
+void fill_answer(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
+                 const AttemptOptions& options, Answer& answer);
+
+}  // namespace prover

@@ -1,0 +1,33 @@
+// A statement solved: attempts from the cheapest to the dearest, and the cases that drawn figures show.
+//
+//   1. positions of the text, drawn lines         no figure is read
+//   2. positions that all figures agree on
+//   3. the same, with named points joined         a construction, which pays
+//   4. where figures differ in a position that a proof needs: one case for each, found by proving in one figure
+//      and asking which others show the same
+//
+// A figure is drawn in any case: a proof from givens that no figure meets would prove nothing.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "prover/verdict/attempt.hpp"
+
+namespace prover {
+
+struct SolvedCase {
+  std::string name;               // the position in which it differs from the others; empty when there is one
+  std::vector<std::size_t> views; // which sketches it covers
+  Attempt attempt;
+};
+
+struct Solved {
+  SketchReport figures;
+  std::vector<SolvedCase> cases;  // several only when figures differ where the proof looks
+  bool covers_all_figures = false;
+};
+
+Solved solve(const Statement& statement, const AttemptOptions& options, const Budget& budget, StageTimes& times,
+             double& sketch_ms);
+
+}  // namespace prover
