@@ -54,6 +54,38 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
   }
 }
 
+// A phrase stands where it is tested in full. Anything else would be a condition that nobody checks, and the rule
+// would conclude too much.
+void lint_parts(const Rule& rule, std::vector<Diagnostic>& out) {
+  const auto refuse = [&](const Phrase& phrase, std::string message, std::string way_out) {
+    out.push_back({Severity::error, phrase.span, std::move(message), std::move(way_out)});
+  };
+  for (const Phrase& phrase : rule.given) {
+    const RulePart part = part_of(phrase.predicate);
+    if (part.given) continue;
+    if (part.where)
+      refuse(phrase, "a position stands in `where`", "move this phrase to `where`");
+    else
+      refuse(phrase, "a rule cannot ask for this", "say it by equations, sides and order on a line");
+  }
+  for (const Phrase& phrase : rule.where) {
+    const RulePart part = part_of(phrase.predicate);
+    if (part.where) continue;
+    if (part.given)
+      refuse(phrase, "`where` holds positions only (order, sides, inside, convex)", "move this phrase to `given`");
+    else
+      refuse(phrase, "a rule cannot ask for this", "say it by sides and order on a line");
+  }
+  for (const Phrase& phrase : rule.then)
+    if (!part_of(phrase.predicate).then)
+      refuse(phrase, "a rule cannot conclude this", "conclude an equation or a fact, for a straight line `collinear: A, B, C`");
+  for (const auto* phrases : {&rule.given, &rule.then})
+    for (const Phrase& phrase : *phrases)
+      for (const Comparison comparison : phrase.relation.comparisons)
+        if (comparison != Comparison::equal)
+          refuse(phrase, "a rule speaks by equations, not by \"greater\" and \"less\"", "say by sides or order what is meant");
+}
+
 void lint_pattern(const Rule& rule, const RulePlaces& places, std::vector<Diagnostic>& out) {
   const auto missing = [&](std::string message, std::string way_out) {
     out.push_back({Severity::error, places.header, std::move(message), std::move(way_out)});
@@ -68,10 +100,7 @@ void lint_pattern(const Rule& rule, const RulePlaces& places, std::vector<Diagno
   }
   if (rule.then.empty()) missing("this rule concludes nothing", "add a line `then …`");
   if (rule.given.empty() && rule.where.empty()) missing("this rule has no premise", "add a line `given …`");
-  for (const Phrase& phrase : rule.where)
-    if (!is_position(phrase.predicate))
-      out.push_back({Severity::error, phrase.span, "`where` holds positions only (order, sides, inside, convex)",
-                     "move this phrase to `given`"});
+  lint_parts(rule, out);
   lint_variables(rule, out);
 }
 
@@ -107,44 +136,30 @@ std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places) {
   return out;
 }
 
-bool is_position(Predicate predicate) {
+RulePart part_of(Predicate predicate) {
   switch (predicate) {
-    case Predicate::triangle:
+    case Predicate::triangle: return {.given = true, .where = true};
     case Predicate::line_order:
-    case Predicate::collinear:
-    case Predicate::on_ray:
     case Predicate::on_segment:
-    case Predicate::on_line:
-    case Predicate::meet:
     case Predicate::cross:
     case Predicate::convex:
-    case Predicate::simple_polygon:
     case Predicate::inside_polygon:
     case Predicate::inside_angle:
-    case Predicate::inside_circle:
-    case Predicate::outside_polygon:
-    case Predicate::outside_circle:
     case Predicate::same_side:
-    case Predicate::opposite_sides: return true;
+    case Predicate::opposite_sides: return {.where = true};
     case Predicate::relation:
-    case Predicate::acute:
     case Predicate::parallel:
     case Predicate::perpendicular:
+    case Predicate::collinear:
     case Predicate::midpoint:
-    case Predicate::foot:
-    case Predicate::perpendicular_bisector:
-    case Predicate::isosceles:
-    case Predicate::isosceles_at:
     case Predicate::equilateral:
+    case Predicate::isosceles_at:
     case Predicate::right_angled:
+    case Predicate::bisects:
     case Predicate::circle:
-    case Predicate::circle_cyclic:
     case Predicate::concyclic:
-    case Predicate::concyclic_cyclic:
     case Predicate::diameter:
     case Predicate::tangent:
-    case Predicate::tangent_circumcircle:
-    case Predicate::bisects:
     case Predicate::regular_polygon:
     case Predicate::parallelogram:
     case Predicate::rectangle:
@@ -153,9 +168,23 @@ bool is_position(Predicate predicate) {
     case Predicate::kite:
     case Predicate::trapezium:
     case Predicate::congruent:
-    case Predicate::similar: return false;
+    case Predicate::similar: return {.given = true, .then = true};
+    case Predicate::circle_cyclic:
+    case Predicate::concyclic_cyclic: return {.given = true};
+    case Predicate::acute:
+    case Predicate::on_ray:
+    case Predicate::on_line:
+    case Predicate::meet:
+    case Predicate::foot:
+    case Predicate::perpendicular_bisector:
+    case Predicate::isosceles:
+    case Predicate::tangent_circumcircle:
+    case Predicate::simple_polygon:
+    case Predicate::outside_polygon:
+    case Predicate::inside_circle:
+    case Predicate::outside_circle: return {};
   }
-  return false;
+  return {};
 }
 
 }  // namespace prover

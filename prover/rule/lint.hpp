@@ -14,6 +14,10 @@ struct RulePlaces {
 
 std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places);
 
-bool is_position(Predicate predicate);  // may stand in `where`
+// Where in a rule a kind of phrase may stand. `triangle` is both: drawn sides in `given`, not on one line in `where`.
+struct RulePart {
+  bool given = false, where = false, then = false;
+};
+RulePart part_of(Predicate predicate);
 
 }  // namespace prover

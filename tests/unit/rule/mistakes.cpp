@@ -93,6 +93,13 @@ TEST_CASE("a side condition speaks of position only") {
         "7:12: `where` holds positions only (order, sides, inside, convex) (move this phrase to `given`)");
 }
 
+TEST_CASE("a phrase that would not be tested in full is refused") {
+  CHECK(said(changed("parallel: CD, EF ", "parallel: CD, EF; lengths: AB > CD ")).find("6:48: a rule speaks by equations") == 0);
+  CHECK(said(changed("parallel: CD, EF ", "parallel: CD, EF; acute: AEF ")).find("6:48: a rule cannot ask for this") == 0);
+  CHECK(said(changed("parallel: CD, EF ", "parallel: CD, EF; sides: A and B on the same side of EF ")).find("6:48: a position stands in `where`") == 0);
+  CHECK(said(changed("then     parallel: AB, EF", "then     line: A, B, E in this order")).find("8:12: a rule cannot conclude this") == 0);
+}
+
 TEST_CASE("a builtin must be one of ours, and has no pattern") {
   const std::string pattern = good.substr(good.find("  given"), good.find("  plain") - good.find("  given"));
   CHECK(said(changed(pattern, "  builtin  angles-at-a-pint\n")).find("6:12: unknown builtin \"angles-at-a-pint\" (did you mean `angles-at-a-point`?)") == 0);
