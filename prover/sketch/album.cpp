@@ -4,7 +4,7 @@
 #include <limits>
 #include <tuple>
 
-namespace prover {
+namespace prover::sketching {
 namespace {
 
 constexpr std::size_t family_limit = 12;  // figures of one arrangement
@@ -52,7 +52,8 @@ std::optional<Album::Turn> Album::challenge(int times) {
         if (shown_.signs[triple] != "l" && shown_.signs[triple] != "r") continue;
         if (least < shown_.signs.size() && challenged_[triple] >= challenged_[least]) continue;
         least = triple;
-        turn = {static_cast<int>(a), static_cast<int>(b), static_cast<int>(c), shown_.signs[triple] == "l" ? 1.0 : -1.0};
+        const double sign = shown_.signs[triple] == "l" ? 1.0 : -1.0;
+        turn = {static_cast<int>(a), static_cast<int>(b), static_cast<int>(c), sign};
       }
   if (least == shown_.signs.size()) return std::nullopt;
   ++challenged_[least];
@@ -101,4 +102,4 @@ std::vector<std::size_t> Album::chosen(std::size_t wanted) const {
   return result;
 }
 
-}  // namespace prover
+}  // namespace prover::sketching

@@ -12,7 +12,7 @@
 
 #include "prover/sketch/arrangement.hpp"
 
-namespace prover {
+namespace prover::sketching {
 
 struct Candidate {
   std::vector<double> x;  // in normal place, variables of the layout
@@ -61,4 +61,4 @@ class Album {
   std::vector<int> challenged_;  // by triple
 };
 
-}  // namespace prover
+}  // namespace prover::sketching

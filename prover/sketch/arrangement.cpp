@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace prover {
+namespace prover::sketching {
 namespace {
 
 Vector at(const std::vector<double>& x, std::size_t p) { return {x[2 * p], x[2 * p + 1]}; }
@@ -130,4 +130,4 @@ double difference(const std::vector<double>& x, const std::vector<double>& y, st
   return worst;
 }
 
-}  // namespace prover
+}  // namespace prover::sketching

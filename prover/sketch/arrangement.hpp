@@ -8,7 +8,7 @@
 
 #include "prover/sketch/plane.hpp"
 
-namespace prover {
+namespace prover::sketching {
 
 // The sine of the smallest angle of the triangle a b c, with the sign of its turn: how far from collinear, whichever
 // of the points are close together.
@@ -33,4 +33,4 @@ Arrangement arrangement_of(const std::vector<double>& x, std::size_t points);
 // The largest difference of coordinates and numbers, by the size of the figure.
 double difference(const std::vector<double>& x, const std::vector<double>& y, std::size_t points);
 
-}  // namespace prover
+}  // namespace prover::sketching

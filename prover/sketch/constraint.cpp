@@ -6,7 +6,7 @@
 
 #include "prover/sketch/plane.hpp"
 
-namespace prover {
+namespace prover::sketching {
 
 int Layout::number(const std::string& name) const {
   const auto found = std::find(numbers.begin(), numbers.end(), name);
@@ -175,4 +175,4 @@ double evaluate(const Constraint& constraint, const Layout& layout, const double
   return 0;
 }
 
-}  // namespace prover
+}  // namespace prover::sketching

@@ -13,7 +13,7 @@
 
 #include "prover/language/phrase.hpp"
 
-namespace prover {
+namespace prover::sketching {
 
 // Variables: x and y of each point, then the unknown numbers.
 struct Layout {
@@ -85,4 +85,4 @@ double evaluate(const Constraint& constraint, const Layout& layout, const double
 std::vector<Clause> clauses_of(const Phrase& phrase, const Layout& layout);
 std::vector<Clause> clauses_of(const Relation& relation, const Layout& layout);
 
-}  // namespace prover
+}  // namespace prover::sketching

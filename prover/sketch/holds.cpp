@@ -10,6 +10,8 @@
 namespace prover {
 namespace {
 
+using namespace sketching;
+
 Vector at(const Sketch& sketch, PointId p) { return {sketch.points[p.index()][0], sketch.points[p.index()][1]}; }
 
 bool known(const Sketch& sketch, PointId p) { return p.valid() && p.index() < sketch.points.size(); }

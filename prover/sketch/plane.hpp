@@ -4,7 +4,7 @@
 #pragma once
 #include <cmath>
 
-namespace prover {
+namespace prover::sketching {
 
 inline constexpr double pi = 3.14159265358979323846;
 inline constexpr double degree = pi / 180;
@@ -66,4 +66,4 @@ inline Vector unit(double angle) {
   return (1 / norm(v)) * v;
 }
 
-}  // namespace prover
+}  // namespace prover::sketching

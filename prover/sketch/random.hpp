@@ -3,7 +3,7 @@
 #pragma once
 #include <cstdint>
 
-namespace prover {
+namespace prover::sketching {
 
 class Random {
  public:
@@ -24,4 +24,4 @@ class Random {
   std::uint64_t state_;
 };
 
-}  // namespace prover
+}  // namespace prover::sketching

@@ -5,7 +5,7 @@
 #include "prover/sketch/constraint.hpp"
 #include "prover/sketch/plane.hpp"
 
-namespace prover {
+namespace prover::sketching {
 namespace {
 
 Form form_of(const Relation& relation) {
@@ -70,4 +70,4 @@ std::vector<Clause> clauses_of(const Relation& relation, const Layout& layout) {
   return clauses;
 }
 
-}  // namespace prover
+}  // namespace prover::sketching

@@ -20,9 +20,12 @@
 namespace prover {
 namespace {
 
+using namespace sketching;
+
 constexpr double equation_tolerance = 1e-9;
 constexpr double position_margin = 1e-5;
 constexpr double drawn_diameter = 10;
+constexpr int patience = 32;             // starts without news after which the search ends
 constexpr int challenges = 2;            // how often the search tries to turn a triple that turned one way so far
 constexpr double coincident = 1e-4;      // a figure less clear than this is none
 
@@ -118,7 +121,6 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
   Random random(options.seed);
   Album album(points);
   const auto wanted = static_cast<std::size_t>(std::max(options.wanted, 0));
-  const int patience = 32;  // starts without news after which the search ends
   int fruitless = 0;
   report.stop = StopReason::saturated;
   if (!system.has_branches()) return report;
@@ -165,7 +167,8 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
       case Album::News::arrangement: break;
       case Album::News::position: fruitless = 0; break;
     }
-    if (!found.empty() && fruitless >= patience && !(options.seek_arrangements && album.has_challenge(challenges))) break;
+    const bool challenged = !options.seek_arrangements || !album.has_challenge(challenges);
+    if (!found.empty() && fruitless >= patience && challenged) break;
   }
 
   for (const std::size_t i : album.chosen(wanted)) {
@@ -175,6 +178,7 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
     report.sketches.push_back(sketch_of(x, units, system));
   }
   if (!report.sketches.empty()) report.best_residual = report.sketches.front().residual;
+  if (!std::isfinite(report.best_residual)) report.best_residual = 0;  // no start came to an end
   log::debug("sketch: {} figures in {} starts", report.sketches.size(), report.starts_tried);
   return report;
 }

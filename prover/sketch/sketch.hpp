@@ -1,7 +1,10 @@
 // Numbers to draw with and to test with, never to prove with: coordinates that meet every given of a problem.
-// Found by Levenberg–Marquardt (Eigen's module) from many deterministic starts; position givens (sides, order,
+// Found by Levenberg–Marquardt (see solve.hpp) from many deterministic starts; position givens (sides, order,
 // inside) are constraints with a margin. A sketch is kept only when every given holds: equations to 1e-9 of the
 // figure's size or of a radian, position facts strictly.
+//
+// Sketches that agree on a position do not prove it. Each side on which they agree was challenged, but a proof that
+// cites one does well to ask once more: the same givens and the opposite position, one sketch wanted.
 #pragma once
 #include <array>
 #include <cstdint>
@@ -14,15 +17,17 @@
 
 namespace prover {
 
+// Mirrored so that the first triple of points not on a line turns left, with points 0 and 1 level: what sketches say
+// about sides can be compared directly. No two are the same figure, so a single sketch means that no other was found.
 struct Sketch {
-  std::vector<std::array<double, 2>> points;  // by PointId; scaled to a diameter of about 10
+  std::vector<std::array<double, 2>> points;  // by PointId; 10 across, or in the units in which lengths are given
   std::map<std::string, double> numbers;      // unknown numbers x, y, …
   std::vector<PointId> on_circle;             // by PointId: a point of the given circle with this centre, or none
   double residual = 0;                        // largest violation of a given equation, relative
 };
 
 struct SketchOptions {
-  int wanted = 8;             // stop after so many sketches
+  int wanted = 8;             // so many sketches; with seek_arrangements, those that show most
   int starts = 200;           // give up after so many starts
   std::uint64_t seed = 1;     // same seed, same sketches, on every machine
   bool seek_arrangements = true;  // also start from mirrored, swapped and flipped parts of sketches found
@@ -30,7 +35,7 @@ struct SketchOptions {
 };
 
 struct SketchReport {
-  std::vector<Sketch> sketches;
+  std::vector<Sketch> sketches;  // the clearest first, then what adds most sides, orders and equalities
   int starts_tried = 0;
   StopReason stop = StopReason::none;  // saturated: enough found or all starts used
   double best_residual = 0;            // of the best start when none was good enough

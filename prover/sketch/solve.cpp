@@ -8,7 +8,7 @@
 
 #include "prover/sketch/plane.hpp"
 
-namespace prover {
+namespace prover::sketching {
 namespace {
 
 constexpr double room = 0.12;          // points nearer than this push each other away (a figure is about 2 wide)
@@ -122,8 +122,8 @@ double descend(Normal& normal, std::vector<double>& x, const Descent& how, const
   double checkpoint = cost;
   for (int round = 0; round < how.rounds; ++round) {
     if (normal.worst_equation <= how.good_enough && normal.worst_position <= how.good_enough) break;
-    if (round % 16 == 15) {
-      if (budget.exhausted() || cost > 0.7 * checkpoint) break;  // no longer getting anywhere
+    if (round % 8 == 7) {
+      if (budget.exhausted() || cost > 0.5 * checkpoint) break;  // no longer getting anywhere
       checkpoint = cost;
     }
     Eigen::MatrixXd& matrix = normal.matrix;
@@ -204,4 +204,4 @@ Solution solve(System& system, std::vector<double>& x, double margins, const Bud
   return {left < 1e-9, left};
 }
 
-}  // namespace prover
+}  // namespace prover::sketching

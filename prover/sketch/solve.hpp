@@ -13,7 +13,7 @@
 #include "prover/base/budget.hpp"
 #include "prover/sketch/constraint.hpp"
 
-namespace prover {
+namespace prover::sketching {
 
 // The clauses of all givens, with one branch chosen from each.
 class System {
@@ -58,4 +58,4 @@ struct Solution {
 // margin. Small margins reach narrow figures, large ones clear figures.
 Solution solve(System& system, std::vector<double>& x, double margins, const Budget& budget);
 
-}  // namespace prover
+}  // namespace prover::sketching

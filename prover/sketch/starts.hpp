@@ -8,7 +8,7 @@
 #include "prover/sketch/constraint.hpp"
 #include "prover/sketch/random.hpp"
 
-namespace prover {
+namespace prover::sketching {
 
 // A start about 2 wide. `effort` 0 leaves the points where chance put them; each further one is a round of
 // putting points in place.
@@ -21,4 +21,4 @@ std::vector<double> altered_start(const std::vector<double>& figure, const Layou
 std::vector<double> turned_start(const std::vector<double>& figure, const Layout& layout, std::array<int, 3> points,
                                  Random& random);
 
-}  // namespace prover
+}  // namespace prover::sketching

@@ -5,7 +5,7 @@
 
 #include "prover/sketch/solve.hpp"
 
-namespace prover {
+namespace prover::sketching {
 namespace {
 
 // How clear a position should be in a figure that is to be looked at: about 7 degrees, or a twentieth of a length.
@@ -94,4 +94,4 @@ double System::residual(const double* x) const {
   return worst;
 }
 
-}  // namespace prover
+}  // namespace prover::sketching

@@ -7,6 +7,7 @@
 #include "tests/unit/sketch/said.hpp"
 
 using namespace prover;
+using namespace prover::sketching;
 
 namespace {
 
