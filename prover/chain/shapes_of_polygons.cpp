@@ -2,6 +2,7 @@
 
 #include "prover/chain/offer_instance.hpp"
 #include "prover/chain/shapes.hpp"
+#include "prover/figure/figure_graph.hpp"
 
 namespace prover {
 
@@ -86,6 +87,11 @@ void offer_polygon_sums(RuleId quadrilateral, RuleId polygon, const Catalogue& c
   };
   for (const Corners& corners : named_polygons(statement)) offer(corners, false);
   if (!may(quadrilateral) && !may(polygon)) return;
+  // Polygons that a reader sees: the faces of a drawn figure.
+  const auto& views = knowledge.arrangement.views();
+  if (!views.empty() && views[0].size() <= 40)
+    for (const Corners& face : FigureGraph(knowledge.arrangement).faces(views[0]))
+      if (face.size() >= 4) offer(face, true);
   // Convex quadrilaterals whose sides are drawn, with the least corner first.
   const Arrangement& figure = knowledge.arrangement;
   const auto n = static_cast<std::int64_t>(figure.point_count());

@@ -59,6 +59,7 @@ class Arrangement {
   bool known(const Position& position) const { return source(position) != PositionSource::unknown; }
   // Where it is known from that the rays from `vertex` through a and b are the same, or opposite.
   PositionSource ray_source(PointId vertex, PointId a, PointId b) const;
+  const std::vector<Coordinates>& views() const { return views_; }
   // The sentences about positions exclude each other.
   bool contradictory_text() const { return contradictory_; }
 

@@ -4,6 +4,7 @@
 
 #include "prover/base/log.hpp"
 #include "prover/proof/assemble.hpp"
+#include "prover/proof/proof_graph.hpp"
 #include "prover/statement/figure_text.hpp"
 #include "prover/statement/meaning.hpp"
 
@@ -34,13 +35,13 @@ Arrangement arrange(const Statement& statement, const std::vector<Sketch>& views
   return arrangement;
 }
 
-SearchProblem search_problem(const Saturation& saturation, const std::vector<Form>& goal, const Arrangement& arrangement,
-                             const AttemptOptions& options) {
+SearchProblem search_problem(const std::vector<const Instance*>& instances, const std::vector<Form>& goal,
+                             const Arrangement& arrangement, const AttemptOptions& options) {
   SearchProblem problem;
   problem.goal = goal;
-  for (const Instance& i : saturation.instances)
+  for (const Instance* i : instances)
     problem.candidates.push_back(
-        {i.premises, i.conclusions, weight_of(i, options.catalogue, arrangement, options.measure)});
+        {i->premises, i->conclusions, weight_of(*i, options.catalogue, arrangement, options.measure)});
   return problem;
 }
 
@@ -52,11 +53,14 @@ std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::
   CheckedProof result;
   {
     Timer timer(times.search);
-    auto light = shortest_proof(search_problem(saturation, forms, arrangement, options), budget.share(0.5));
+    std::vector<const Instance*> relevant;
+    for (const int i : ProofGraph(saturation.instances).relevant_to(forms))
+      relevant.push_back(&saturation.instances[static_cast<std::size_t>(i)]);
+    auto light = shortest_proof(search_problem(relevant, forms, arrangement, options), budget.share(0.5));
     if (!light) return std::nullopt;
     result.light = std::move(*light);
     std::vector<Instance> members;
-    for (const int i : result.light.members) members.push_back(saturation.instances[static_cast<std::size_t>(i)]);
+    for (const int i : result.light.members) members.push_back(*relevant[static_cast<std::size_t>(i)]);
     result.proof = assemble(order_for_reading(std::move(members)), forms, unknowns, arrangement);
     for (const Position& p : positions) result.proof.positions.push_back({p, arrangement.source(p)});
   }

@@ -43,11 +43,6 @@ std::set<Position> seen_positions(const Attempt& attempt) {
   return seen;
 }
 
-std::vector<Sketch> pick(const std::vector<Sketch>& all, const std::vector<std::size_t>& which) {
-  std::vector<Sketch> chosen;
-  for (const std::size_t i : which) chosen.push_back(all[i]);
-  return chosen;
-}
 
 // The position that tells this case from the rest of the figures, in words.
 std::string case_name(const std::set<Position>& seen, const std::vector<Sketch>& figures,
