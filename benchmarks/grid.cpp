@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-namespace benchmarks {
+namespace prover {
 
 namespace {
 
@@ -35,4 +35,4 @@ std::string grid_problem(int parallels, int transversals) {
   return text;
 }
 
-}  // namespace benchmarks
+}  // namespace prover

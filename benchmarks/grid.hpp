@@ -3,8 +3,8 @@
 #pragma once
 #include <string>
 
-namespace benchmarks {
+namespace prover {
 
 std::string grid_problem(int parallels, int transversals);
 
-}  // namespace benchmarks
+}  // namespace prover

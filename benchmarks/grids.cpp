@@ -34,8 +34,8 @@ constexpr unsigned z3_limit_ms = 60'000;
 
 Measured measure(const Size& size, int repeats, double budget_ms) {
   Measured result;
-  const std::string text = benchmarks::grid_problem(size.parallels, size.transversals);
-  result.parse = benchmarks::median_time([&] { parse_problem(text); }, repeats, budget_ms);
+  const std::string text = prover::grid_problem(size.parallels, size.transversals);
+  result.parse = prover::median_time([&] { parse_problem(text); }, repeats, budget_ms);
   const Statement statement = statements_of(parse_problem(text)).front();
   const Catalogue& catalogue = standard_catalogue();
   const ChainOptions everything{std::vector<bool>(catalogue.rules.size(), true), false};
@@ -53,7 +53,7 @@ Measured measure(const Size& size, int repeats, double budget_ms) {
     goal = {form_of(statement.goals[0].claims[0].relation.expressions[0], same, arrangement, unknowns, degenerate)};
     saturation = saturate(statement, arrangement, catalogue, unknowns, goal, everything, {});
   };
-  result.chain = benchmarks::median_time(chain, repeats, budget_ms);
+  result.chain = prover::median_time(chain, repeats, budget_ms);
   result.instances = saturation->instances.size();
   result.unknowns = unknowns.size();
   std::vector<Form> equations;
@@ -65,18 +65,18 @@ Measured measure(const Size& size, int repeats, double budget_ms) {
   Form claim = goal.front();
   claim.constant -= 64;
   bool follows = false;
-  result.eliminate = benchmarks::median_time(
+  result.eliminate = prover::median_time(
       [&] {
         LinearSystem system;
         for (const Form& equation : equations) system.add(equation);
         follows = system.entails(claim);
       },
       repeats, budget_ms);
-  benchmarks::Decided decided = benchmarks::Decided::gave_up;
-  result.z3 = benchmarks::median_time(
-      [&] { decided = benchmarks::z3_alone(equations, claim, unknowns, z3_limit_ms); }, repeats, budget_ms);
-  result.z3_agrees = follows && decided == benchmarks::Decided::follows;
-  result.prove = benchmarks::median_time(
+  prover::Decided decided = prover::Decided::gave_up;
+  result.z3 = prover::median_time(
+      [&] { decided = prover::z3_alone(equations, claim, unknowns, z3_limit_ms); }, repeats, budget_ms);
+  result.z3_agrees = follows && decided == prover::Decided::follows;
+  result.prove = prover::median_time(
       [&] {
         ProveOptions options;
         options.budget = Budget::seconds(10);

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <chrono>
 
-namespace benchmarks {
+namespace prover {
 
 double milliseconds_of(const std::function<void()>& work) {
   const auto begin = std::chrono::steady_clock::now();
@@ -28,4 +28,4 @@ double quantile(std::vector<double> values, double part) {
   return values[index];
 }
 
-}  // namespace benchmarks
+}  // namespace prover

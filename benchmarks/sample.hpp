@@ -3,11 +3,11 @@
 #include <functional>
 #include <vector>
 
-namespace benchmarks {
+namespace prover {
 
 double milliseconds_of(const std::function<void()>& work);
 // The median of some runs: as many as fit into `budget_ms`, at least one, at most `most`.
 double median_time(const std::function<void()>& work, int most, double budget_ms);
 double quantile(std::vector<double> values, double part);  // 0.5 is the median; 0 when there are none
 
-}  // namespace benchmarks
+}  // namespace prover

@@ -58,21 +58,21 @@ void measure(const std::string& file, int repeats) {
       prover::ProveOptions options;
       options.budget = prover::Budget::seconds(2);
       whole.push_back(
-          benchmarks::milliseconds_of([&] { answer = prover::prove(problem.text, catalogue, options); }));
+          prover::milliseconds_of([&] { answer = prover::prove(problem.text, catalogue, options); }));
       for (const auto& [stage, time] : answer.time_ms) runs[stage].push_back(time);
       if (whole.back() > 1000) break;  // a slow one says the same every time
     }
-    for (const auto& [stage, times] : runs) stages[stage].add(benchmarks::quantile(times, 0.5), problem.id);
+    for (const auto& [stage, times] : runs) stages[stage].add(prover::quantile(times, 0.5), problem.id);
     const bool is_proved = answer.verdict == prover::Verdict::proved;
     proved += is_proved ? 1 : 0;
-    in_process[is_proved ? "whole, proved" : "whole, not proved"].add(benchmarks::quantile(whole, 0.5), problem.id);
+    in_process[is_proved ? "whole, proved" : "whole, not proved"].add(prover::quantile(whole, 0.5), problem.id);
   }
   fmt::print("{}: {} problems, {} proved; milliseconds\n", file, problems.size(), proved);
   fmt::print("  {:20}{:>10}{:>10}{:>10}  slowest problem\n", "stage", "median", "90 %", "slowest");
   for (const auto* table : {&stages, &in_process}) {
     for (const auto& [name, times] : *table) {
-      fmt::print("  {:20}{:10.3f}{:10.3f}{:10.3f}  {}\n", name, benchmarks::quantile(times.each, 0.5),
-                 benchmarks::quantile(times.each, 0.9), times.slowest, times.slowest_id);
+      fmt::print("  {:20}{:10.3f}{:10.3f}{:10.3f}  {}\n", name, prover::quantile(times.each, 0.5),
+                 prover::quantile(times.each, 0.9), times.slowest, times.slowest_id);
     }
   }
   fmt::print("\n");

@@ -2,7 +2,7 @@
 
 #include <z3++.h>
 
-namespace benchmarks {
+namespace prover {
 
 namespace {
 
@@ -42,4 +42,4 @@ Decided z3_alone(const std::vector<prover::Form>& equations, const prover::Form&
   return Decided::gave_up;
 }
 
-}  // namespace benchmarks
+}  // namespace prover

@@ -5,10 +5,10 @@
 
 #include "prover/fact/unknown.hpp"
 
-namespace benchmarks {
+namespace prover {
 
 enum class Decided { follows, does_not_follow, gave_up };
 Decided z3_alone(const std::vector<prover::Form>& equations, const prover::Form& goal,
                  const prover::UnknownTable& unknowns, unsigned limit_ms);
 
-}  // namespace benchmarks
+}  // namespace prover

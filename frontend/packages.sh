@@ -53,4 +53,16 @@ configure() {
   cmake -S . -B "$folder" "${options[@]}"
 }
 
+# A Python that has what Debian's package python3-jsonschema brings; another one may come first in PATH.
+python_with_jsonschema() {
+  local python
+  for python in /usr/bin/python3 python3; do
+    if "$python" -c 'import jsonschema' 2>/dev/null; then
+      echo "$python"
+      return 0
+    fi
+  done
+  echo python3
+}
+
 cores() { nproc 2>/dev/null || getconf _NPROCESSORS_ONLN 2>/dev/null || echo 2; }

@@ -13,6 +13,7 @@ say "Building, warnings are errors"
 configure build -DANGLEWRIGHT_WERROR=ON -DANGLEWRIGHT_TESTS=ON -DANGLEWRIGHT_BENCHMARKS=ON || exit 2
 cmake --build build --parallel "$(cores)" || exit 2
 
+python=$(python_with_jsonschema)
 passed=0
 failed=0
 log=build/tests.log
@@ -37,9 +38,9 @@ part() {
 }
 
 part "Units, rules and problems" build/anglewright_tests
-part "The program as a user runs it" python3 tests/cli/check_program.py build/anglewright
-part "Pages as they were approved" python3 tests/golden/check_golden.py build/anglewright
-part "Published checks" python3 tests/published/check_published.py build/anglewright
+part "The program as a user runs it" "$python" tests/cli/check_program.py build/anglewright
+part "Pages as they were approved" "$python" tests/golden/check_golden.py build/anglewright
+part "Published checks" "$python" tests/published/check_published.py build/anglewright
 
 say "All together: $passed passed, $failed failed"
 [ "$failed" -eq 0 ]

@@ -18,17 +18,28 @@ std::string limit_mistake(const std::string& text) {
   return "is a number of seconds above 0 and at most 86400, not \"" + text + "\"";
 }
 
-// The list read as the line `taught:` of a problem; its mistakes are shown with their place in the list.
-bool taught_is_known(const prover::Catalogue& catalogue, const std::string& list) {
+// The list read as the line `taught:` of a problem; its mistakes are shown with their place in the list. What stands
+// after "not" is left out rule by rule, since the prover's option holds names only.
+bool read_taught(const std::string& list, const prover::Catalogue& catalogue, prover::ProveOptions& options) {
   const std::string keyword = "taught: ";
-  const prover::ProblemText text = prover::parse_problem(keyword + list);
-  const prover::TaughtRules rules = prover::taught_rules(catalogue, text.taught);
+  std::vector<prover::Taught> taught = prover::parse_problem(keyword + list).taught;
+  const prover::TaughtRules rules = prover::taught_rules(catalogue, taught);
   for (prover::Diagnostic mistake : rules.diagnostics) {
     mistake.span.begin -= std::min(mistake.span.begin, keyword.size());
     mistake.span.end -= std::min(mistake.span.end, keyword.size());
     fmt::print(stderr, "{}", prover::render(mistake, "--taught", list));
   }
-  return !prover::has_error(rules.diagnostics);
+  if (prover::has_error(rules.diagnostics)) return false;
+  for (prover::Taught& line : taught) {
+    for (const auto& [name, span] : line.names) options.taught.push_back(name);
+    line.excluded.clear();
+  }
+  if (options.taught.empty()) options.taught.emplace_back("all");
+  const prover::TaughtRules named = prover::taught_rules(catalogue, taught);
+  for (std::size_t i = 0; i < catalogue.rules.size(); ++i) {
+    if (named.allowed[i] && !rules.allowed[i]) options.without.push_back(catalogue.rules[i].id);
+  }
+  return true;
 }
 
 }  // namespace
@@ -62,11 +73,10 @@ std::optional<Setting> setting_of(const ProblemOptions& options) {
   setting.catalogue = catalogue_with(options.rule_folders);
   if (!setting.catalogue) return std::nullopt;
   auto without = rule_ids(*setting.catalogue, options.without, "--without");
-  const bool taught_known = options.taught.empty() || taught_is_known(*setting.catalogue, options.taught);
+  const bool taught_known = options.taught.empty() || read_taught(options.taught, *setting.catalogue, setting.options);
   if (!without || !taught_known) return std::nullopt;
   setting.options.measure = options.measure;
-  if (!options.taught.empty()) setting.options.taught = parts_of_list(options.taught);
-  setting.options.without = std::move(*without);
+  setting.options.without.insert(setting.options.without.end(), without->begin(), without->end());
   setting.options.wording = register_named(options.wording);
   setting.limit = options.limit;
   return setting;

@@ -27,7 +27,7 @@ struct Items {
 struct ProofLine {
   int number = 0;                 // from 1
   std::string claim;              // the whole claim on one line
-  std::vector<std::string> rows;  // never empty; rows after the first start with "="
+  std::vector<std::string> rows;  // never empty; a row that goes on with the one before starts with "="
   std::string reason;
   std::vector<int> uses;          // numbers of earlier lines
   bool closing = false;           // the claim that was asked for

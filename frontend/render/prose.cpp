@@ -19,13 +19,33 @@ bool wants_article(std::string_view reason) {
                      [&](std::string_view start) { return reason.starts_with(start); });
 }
 
+// "alternate angles are equal" is a clause, "alternate angles" is not.
+bool is_clause(std::string_view reason) {
+  static constexpr std::array<std::string_view, 9> verbs = {" is ", " are ", " bisect ", " bisects ", " cross ", " add up ",
+                                                            " adds up ", " have ", " has "};
+  return std::any_of(verbs.begin(), verbs.end(),
+                     [&](std::string_view verb) { return reason.find(verb) != std::string_view::npos; });
+}
+
+// Where the places begin: after the first comma that a sign, a capital letter or "cut by" follows. A comma between
+// plain words belongs to the reason ("right angle, hypotenuse and a side equal").
+std::size_t start_of_places(std::string_view reason) {
+  for (std::size_t comma = reason.find(", "); comma != std::string_view::npos; comma = reason.find(", ", comma + 2)) {
+    const std::string_view rest = reason.substr(comma + 2);
+    const bool is_word = !rest.empty() && rest.front() >= 'a' && rest.front() <= 'z';
+    if (!is_word || rest.starts_with("cut by") || rest.starts_with("triangle ")) return comma;
+  }
+  return std::string_view::npos;
+}
+
 // "alternate angles, KL ∥ PQ, cut by KQ" → "because of alternate angles (KL ∥ PQ, cut by KQ)".
 std::string because(const std::string& reason) {
-  const std::size_t comma = reason.find(", ");
+  if (reason.starts_with("adding ")) return "by " + reason;
+  const std::size_t comma = start_of_places(reason);
   std::string head = reason.substr(0, comma);
   if (wants_article(head)) head.insert(0, "the ");
   if (comma != std::string::npos) head += " (" + reason.substr(comma + 2) + ")";
-  return "because of " + head;
+  return (is_clause(head) ? "because " : "because of ") + head;
 }
 
 std::string sentence(const ProofLines& proof, std::size_t i, const References& references) {

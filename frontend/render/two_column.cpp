@@ -18,9 +18,15 @@ constexpr std::size_t gap = 3;
 std::vector<std::string> rows_in_column(const ProofLine& line) {
   std::vector<std::string> rows = line.rows;
   if (line.closing) rows.front().insert(0, "∴ ");
-  const std::size_t sign = rows.front().find('=');
-  const std::size_t indent = sign == std::string::npos ? 4 : display_width(rows.front().substr(0, sign));
-  for (std::size_t i = 1; i < rows.size(); ++i) rows[i].insert(0, indent, ' ');
+  std::size_t indent = 4;
+  for (std::string& row : rows) {
+    if (row.starts_with('=')) {
+      row.insert(0, indent, ' ');
+    } else {
+      const std::size_t sign = row.find('=');
+      indent = sign == std::string::npos ? 4 : display_width(row.substr(0, sign));
+    }
+  }
   return rows;
 }
 
