@@ -154,6 +154,39 @@ void Placer::bisector(PointId d, PointId a, PointId b, PointId c) {
   if (length > 1e-3) put(d, at(b) + (norm(at(d) - at(b)) / length) * sum);
 }
 
+// Turns the newer arm about the vertex, on the side where it is.
+void Placer::open_to(const Angle& angle, double size) {
+  const PointId moved = std::max(angle.arm1, angle.arm2), stays = std::min(angle.arm1, angle.arm2);
+  if (angle.vertex > moved || angle.exterior) return;
+  const Vector u = at(stays) - at(angle.vertex), v = at(moved) - at(angle.vertex);
+  const double length = norm(u);
+  if (length <= 0) return;
+  const double sign = cross(u, v) < 0 ? -1 : 1;
+  put(moved, at(angle.vertex) + (norm(v) / length) * product(u, unit(sign * size)));
+}
+
+// A given angle, and lengths equal to each other; what has more terms is left to the solver.
+void Placer::relation(const Relation& relation) {
+  const Segment* first = nullptr;
+  for (std::size_t i = 0; i < relation.comparisons.size(); ++i) {
+    if (relation.comparisons[i] != Comparison::equal) return;
+    const Expression& left = relation.expressions[i];
+    const Expression& right = relation.expressions[i + 1];
+    if (left.terms.size() != 1 || right.terms.size() != 1) return;
+    if (i == 0) first = std::get_if<Segment>(&left.terms[0].quantity);
+    const double ratio = right.terms[0].coefficient.to_double() / left.terms[0].coefficient.to_double();
+    if (const auto* angle = std::get_if<Angle>(&left.terms[0].quantity)) {
+      if (std::holds_alternative<One>(right.terms[0].quantity) && ratio > 0 && ratio < 360)
+        open_to(*angle, ratio * degree);
+    } else if (const auto* segment = std::get_if<Segment>(&right.terms[0].quantity); segment && first && ratio == 1) {
+      const PointId moved = std::max(segment->a, segment->b), stays = std::min(segment->a, segment->b);
+      const Vector v = at(moved) - at(stays);
+      const double length = norm(v);
+      if (length > 1e-6) put(moved, at(stays) + (norm(at(first->b) - at(first->a)) / length) * v);
+    }
+  }
+}
+
 void Placer::place(const Phrase& phrase) {
   const std::vector<PointId>& p = phrase.points;
   const auto from = [&](std::ptrdiff_t first) { return std::vector<PointId>(p.begin() + first, p.end()); };
@@ -221,8 +254,8 @@ void Placer::place(const Phrase& phrase) {
       break;
     case Predicate::same_side: side(p[0], p[1], p[2], p[3], true); break;
     case Predicate::opposite_sides: side(p[0], p[1], p[2], p[3], false); break;
-    case Predicate::relation:  // left to the solver, as all sizes are
-    case Predicate::triangle:
+    case Predicate::relation: relation(phrase.relation); break;
+    case Predicate::triangle:  // left to the solver
     case Predicate::acute:
     case Predicate::perpendicular_bisector:
     case Predicate::isosceles:

@@ -46,6 +46,8 @@ class Placer {
   void side(PointId a, PointId d, PointId b, PointId c, bool same);
   void inside(PointId p, const std::vector<PointId>& corners);
   void bisector(PointId d, PointId a, PointId b, PointId c);
+  void open_to(const Angle& angle, double size);
+  void relation(const Relation& relation);
 };
 
 }  // namespace prover::sketching

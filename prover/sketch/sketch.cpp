@@ -25,6 +25,7 @@ using namespace sketching;
 constexpr double equation_tolerance = 1e-9;
 constexpr double position_margin = 1e-5;
 constexpr double drawn_diameter = 10;
+constexpr double margins[] = {1, 1, 1, 0.3, 1, 1, 0.1};  // in turn: clear figures, and now and then narrow ones
 constexpr int patience = 32;             // starts without news after which the search ends
 constexpr int challenges = 2;            // how often the search tries to turn a triple that turned one way so far
 constexpr double coincident = 1e-4;      // a figure less clear than this is none
@@ -82,13 +83,18 @@ Units units_of(const std::vector<Phrase>& givens, std::size_t points) {
   return units;
 }
 
-// The best of a few random starts, to save the solver a hopeless one; now and then any start, for variety.
-std::vector<double> fresh_start(const std::vector<Phrase>& givens, System& system, Random& random, int start) {
-  if (start % 8 == 7) return random_start(givens, system.layout(), random, 0);
+// The best of a few random starts, to save the solver a hopeless one; in turn with less choosy ones, for variety.
+std::vector<double> fresh_start(const std::vector<Phrase>& givens, System& system, Random& random, int turn) {
+  struct Plan {
+    int draws, rounds;
+    bool sizes;
+  };
+  static constexpr Plan plans[] = {{6, 2, true}, {2, 2, false}, {2, 2, true}, {1, 1, false}, {4, 2, false}, {1, 0, false}};
+  const Plan& plan = plans[static_cast<std::size_t>(turn) % std::size(plans)];
   std::vector<double> best;
   double least = std::numeric_limits<double>::infinity();
-  for (int draw = start % 2 == 0 ? 6 : 2; draw > 0; --draw) {
-    std::vector<double> x = random_start(givens, system.layout(), random, 2);
+  for (int draw = 0; draw < plan.draws; ++draw) {
+    std::vector<double> x = random_start(givens, system.layout(), random, plan.rounds, plan.sizes);
     const double left = system.choose(x.data());
     if (left < least || best.empty()) {
       least = left;
@@ -121,7 +127,7 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
   Random random(options.seed);
   Album album(points);
   const auto wanted = static_cast<std::size_t>(std::max(options.wanted, 0));
-  int fruitless = 0;
+  int fruitless = 0, fresh = 0;
   report.stop = StopReason::saturated;
   if (!system.has_branches()) return report;
 
@@ -136,7 +142,7 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
     std::vector<double> x;
     std::optional<Album::Turn> turn;
     if (!options.seek_arrangements || found.empty() || start % 4 == 0) {
-      x = fresh_start(givens, system, random, start);
+      x = fresh_start(givens, system, random, fresh++);
     } else {
       const std::vector<double>& figure = found[random.below(found.size())].x;
       if (start % 4 != 1) turn = album.challenge(challenges);
@@ -148,7 +154,7 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
         x = altered_start(figure, units.layout, random);
       }
     }
-    const Solution solution = solve(system, x, turn ? 0.25 : start % 5 == 4 ? 0.2 : 1, budget);
+    const Solution solution = solve(system, x, turn ? 0.25 : margins[static_cast<std::size_t>(start) % std::size(margins)], budget);
     Album::News news = Album::News::nothing;
     if (!solution.converged) {
       report.best_residual = std::min(report.best_residual, solution.residual);

@@ -16,7 +16,8 @@ void jostle(std::vector<double>& x, std::size_t points, Random& random) {
 
 }  // namespace
 
-std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout& layout, Random& random, int effort) {
+std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout& layout, Random& random, int rounds,
+                                 bool sizes) {
   std::vector<double> x(layout.variables());
   double apart = 1.2 / std::sqrt(static_cast<double>(std::max<std::size_t>(layout.points, 1)));
   for (std::size_t p = 0; p < layout.points; ++p)
@@ -29,9 +30,9 @@ std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout
     }
   for (std::size_t k = 0; k < layout.numbers.size(); ++k) x[2 * layout.points + k] = random.between(0.1, 1);
   Placer placer(x, random);
-  for (int round = 0; round < effort; ++round)
+  for (int round = 0; round < rounds; ++round)
     for (const Phrase& phrase : givens)
-      if (phrase.predicate != Predicate::relation) placer.place(phrase);
+      if (sizes || phrase.predicate != Predicate::relation) placer.place(phrase);
   return x;
 }
 

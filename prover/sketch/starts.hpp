@@ -10,9 +10,10 @@
 
 namespace prover::sketching {
 
-// A start about 2 wide. `effort` 0 leaves the points where chance put them; each further one is a round of
-// putting points in place.
-std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout& layout, Random& random, int effort);
+// A start about 2 wide, after so many rounds of putting points in place; `sizes` too, which is quicker to a first
+// figure, or positions alone, which ends in more different ones.
+std::vector<double> random_start(const std::vector<Phrase>& givens, const Layout& layout, Random& random, int rounds,
+                                 bool sizes);
 
 // A copy of a figure with a part of it mirrored, swapped or turned over, to start again from.
 std::vector<double> altered_start(const std::vector<double>& figure, const Layout& layout, Random& random);
