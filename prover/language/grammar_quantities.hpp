@@ -24,7 +24,6 @@ struct length_unit : part<Part::length_unit, words<"cm|mm|km|dm|m|metres|metre|m
 struct unit : sor<degree_unit, length_unit> {};
 
 struct expression;
-struct factor;
 struct bracket : seq<part<Part::bracketed, sign<"(">, expression, one<')'>>, blanks, opt<degree_unit>> {};
 struct power_mark
     : part<Part::power, blanks, sor<seq<one<'^'>, blanks, digits>, utf8::one<0xB2, 0xB3>>, blanks> {};
@@ -47,12 +46,11 @@ struct multiple
                words<"a one? half of?">, words<"a one? third of">, words<"a one? quarter of">, words<"two thirds of">,
                words<"three quarters of">, words<"two|three|four|five|six times as large|big|long as">,
                words<"two|three|four|five|six times a size of">, words<"two|three|four|five|six times">>> {};
-struct multiplied : seq<multiple, factor> {};
 struct sum_of;
 struct loose_letters : part<Part::loose_letters, letters> {};
 struct factor
-    : sor<sum_of, multiplied, number_factor, called_angle, angle_factor, seq<segment_factor, opt<power_mark>>, letter_factor,
-          seq<bracket, opt<sor<letter_factor, called_angle, clear_angle_factor, plain_line, bracket>>>, loose_letters> {};
+    : seq<star<multiple>, sor<sum_of, number_factor, called_angle, angle_factor, seq<segment_factor, opt<power_mark>>, letter_factor,
+          seq<bracket, opt<sor<letter_factor, called_angle, clear_angle_factor, plain_line, bracket>>>, loose_letters>> {};
 
 struct times_sign : sor<sign<"*">, sign<"·">, sign<"×">, sign<"⋅">, words<"times">> {};
 struct over : part<Part::over, sor<sign<"/">, sign<"÷">, words<"divided by">>, factor> {};
@@ -114,8 +112,8 @@ struct complementary : part<Part::complementary, words<"is complementary">> {};
 struct supplementary : part<Part::supplementary, words<"is supplementary">> {};
 struct group_right : part<Part::group_right, words<"is both|all? right angles">> {};
 struct group_clause
-    : sor<seq<several_quantities, sor<group_equal, complementary, supplementary, group_right, group_ratio, group_sum,
-                                      group_respectively, group_each>>,
-          seq<ratio_clause, sor<sign<"=">, words<"is">>, ratio>> {};
+    : sor<part<Part::group, several_quantities, sor<group_equal, complementary, supplementary, group_right, group_ratio,
+                                                    group_sum, group_respectively, group_each>>,
+          part<Part::group, ratio_clause, sor<sign<"=">, words<"is">>, ratio>> {};
 
 }  // namespace prover::grammar

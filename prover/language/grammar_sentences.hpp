@@ -5,35 +5,6 @@
 
 namespace prover::grammar {
 
-// Labels before a fact: "bisects: ray BD bisects angle ABC", "equal lengths AB = CD".
-struct fact_label
-    : sor<seq<words<"equal lengths|sides|angles">, opt<colon>>,
-          seq<words<"lengths|midpoint|tangent|inside|outside|meet|ray|bisects|sides|position|given">, opt<colon>>> {};
-struct labelled_lines
-    : sor<part<Part::lines_clause, words<"parallel">, opt<colon>, list<line, conjunction>, part<Part::are_parallel, blanks>>,
-          part<Part::lines_clause, words<"perpendicular">, opt<colon>, list<line, conjunction>, part<Part::are_perpendicular, blanks>>> {};
-struct labelled_row
-    : sor<says<Predicate::collinear, "", words<"collinear">, opt<colon>, point_row>,
-          says<Predicate::convex, "", words<"convex">, opt<colon>, not_at<noun>, point_row, opt<in_this_order>>> {};
-struct labelled_midpoint : part<Part::points_clause, subject, midpoint_short> {};
-
-struct clause
-    : sor<labelled_row, line_row_clause, labelled_lines, labelled_circle, labelled_concyclic, numbered_angles, call, join, tangents_from, bisector_meets,
-          tangent_meets, line_through, produced_meets, matched_shapes, angle_bisected, shape_clause, lines_clause, line_clause,
-          points_clause, group_clause, relation, labelled_midpoint, said_circle> {};
-struct labelled_clause : sor<clause, seq<fact_label, clause>, loose_letters> {};
-
-// Between clauses, and before the first.
-struct joint
-    : sor<words<"so? such? that">, words<"with|and|where|while|but|if|also|then|has|have|hence|therefore">, words<"in which">, words<"for which">,
-          words<"it? is? given that?">, words<"which has|have">, words<"let|suppose|assume that?">, words<"we know that?">, comma> {};
-struct picture : words<"in? a figure|diagram|drawing|picture|sketch below|above|shown|alongside|opposite?"> {};
-struct opening
-    : sor<seq<words<"in">, at<words<"a figure|diagram|drawing|picture|sketch">>, picture, opt<comma>>,
-          seq<at<words<"a figure|diagram|drawing|picture|sketch">>, picture, words<"shows">>,
-          seq<words<"in|for">, opt<words<"any|every">>, shape_in_prefix, opt<comma>>,
-          seq<not_at<call>, joint>> {};
-
 // What a question paper says besides mathematics.
 struct marks
     : seq<sor<seq<one<'('>, blanks, opt<words<"total">>, digits, blanks, opt<words<"marks|mark|points|point">>, one<')'>>,
@@ -50,6 +21,35 @@ struct remark : sor<marks, reasons, not_to_scale> {};
 struct remarks : star<opt<comma>, remark> {};
 struct stop : seq<star<sor<one<'.', '!', '?', ';'>>, blanks>, remarks, eof> {};
 struct ending : seq<opt<comma>, remarks, named<"the end of the sentence", stop>> {};
+// Labels before a fact: "bisects: ray BD bisects angle ABC", "equal lengths AB = CD".
+struct fact_label
+    : sor<seq<words<"equal lengths|sides|angles">, opt<colon>>,
+          seq<words<"lengths|midpoint|tangent|inside|outside|meet|ray|bisects|sides|position|given">, opt<colon>>> {};
+struct labelled_lines
+    : sor<part<Part::lines_clause, words<"parallel">, opt<colon>, list<line, conjunction>, part<Part::are_parallel, blanks>>,
+          part<Part::lines_clause, words<"perpendicular">, opt<colon>, list<line, conjunction>, part<Part::are_perpendicular, blanks>>> {};
+struct labelled_row
+    : sor<says<Predicate::collinear, "", words<"collinear">, opt<colon>, point_row>,
+          says<Predicate::convex, "", words<"convex">, opt<colon>, not_at<noun>, point_row, opt<in_this_order>>> {};
+struct labelled_midpoint : part<Part::points_clause, subject, midpoint_short> {};
+
+struct clause
+    : sor<labelled_row, line_row_clause, labelled_lines, labelled_circle, labelled_concyclic, numbered_angles, call, join, tangents_from, bisector_meets,
+          tangent_meets, line_through, produced_meets, matched_shapes, angle_bisected, shape_clause, lines_clause, line_clause,
+          points_clause, group_clause, relation, labelled_midpoint, said_circle> {};
+struct labelled_clause : sor<clause, seq<fact_label, clause>, seq<loose_letters, at<ending>>> {};
+
+// Between clauses, and before the first.
+struct joint
+    : sor<words<"so? such? that">, words<"with|and|where|while|but|if|also|then|has|have|hence|therefore">, words<"in which">, words<"for which">,
+          words<"it? is? given that?">, words<"which has|have">, words<"let|suppose|assume that?">, words<"we know that?">, comma> {};
+struct picture : words<"in? a figure|diagram|drawing|picture|sketch below|above|shown|alongside|opposite?"> {};
+struct opening
+    : sor<seq<words<"in">, at<words<"a figure|diagram|drawing|picture|sketch">>, picture, opt<comma>>,
+          seq<at<words<"a figure|diagram|drawing|picture|sketch">>, picture, words<"shows">>,
+          seq<words<"in|for">, opt<words<"any|every">>, shape_in_prefix, opt<comma>>,
+          seq<not_at<call>, joint>> {};
+
 struct clauses : list<seq<star<opening>, labelled_clause>, plus<joint>> {};
 
 // Goals.

@@ -69,16 +69,20 @@ const char* skip_blanks(const char* begin, const char* end) {
   return begin;
 }
 
+const char* match_bare(std::string_view choices, const char* begin, const char* end) {
+  while (!choices.empty()) {
+    if (const char* after = match_choice(take_until(choices, '|'), begin, end)) return after;
+  }
+  return nullptr;
+}
+
 const char* match_words(std::string_view pattern, const char* begin, const char* end, Trail& trail) {
   const char* place = begin;
   while (!pattern.empty()) {
     std::string_view word = take_until(pattern, ' ');
     const bool optional = word == "a" || word.ends_with('?');
     if (word.ends_with('?')) word.remove_suffix(1);
-    const char* after = nullptr;
-    for (std::string_view choices = word; after == nullptr && !choices.empty();) {
-      after = match_choice(take_until(choices, '|'), place, end);
-    }
+    const char* after = match_bare(word, place, end);
     if (after != nullptr) {
       place = skip_blanks(after, end);
     } else if (!optional) {

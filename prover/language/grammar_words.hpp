@@ -37,6 +37,7 @@ struct Literal {
 
 // The end of the match, after the blanks that follow, or null.
 const char* match_words(std::string_view pattern, const char* begin, const char* end, Trail& trail);
+const char* match_bare(std::string_view choices, const char* begin, const char* end);  // one word, no blanks after it
 const char* match_sign(std::string_view sign, const char* begin, const char* end, Trail& trail);
 const char* skip_blanks(const char* begin, const char* end);
 
@@ -53,6 +54,19 @@ struct words {
             class State>
   static bool match(Input& in, State& state) {
     const char* after = match_words(pattern.view(), in.current(), in.end(), trail_of(state));
+    if (after == nullptr) return false;
+    in.bump(static_cast<std::size_t>(after - in.current()));
+    return true;
+  }
+};
+
+template <Literal choices>
+struct bare_word {
+  using rule_t = bare_word;
+  using subs_t = pegtl::empty_list;
+  template <class Input>
+  static bool match(Input& in) {
+    const char* after = match_bare(choices.view(), in.current(), in.end());
     if (after == nullptr) return false;
     in.bump(static_cast<std::size_t>(after - in.current()));
     return true;

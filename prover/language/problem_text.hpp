@@ -38,6 +38,12 @@ struct DrawnPoint {                      // figure: K = (0, 0), L = (4, 1)
   double x = 0, y = 0;
 };
 
+struct OtherLine {                       // work:, answer:, lesson:, expect:, kept for the rooms that read them
+  std::string keyword;
+  std::string text;
+  Span span;                             // of the text
+};
+
 // A line or circle the writer calls by a small letter; what stands on it is said by phrases with its points.
 // When fewer than two named points stand on it, the parser adds hidden points (see `hidden`).
 struct ProblemText {
@@ -51,7 +57,8 @@ struct ProblemText {
   bool positions_count = false;          // figure: … positions count
   std::vector<std::pair<std::string, Angle>> called;  // call angle BAC a; also angles at K: 1 = LKP
   std::vector<std::string> assumptions;  // beyond the words, each with the sentence that replaces it
-  std::vector<Diagnostic> diagnostics;
+  std::vector<OtherLine> other_lines;    // also `figure: not to scale`, with the keyword "figure"
+  std::vector<Diagnostic> diagnostics;   // in the order of the text; at most 50, then "and N more"
 };
 
 ProblemText parse_problem(std::string_view text);

@@ -19,7 +19,7 @@ enum class Part : std::uint8_t {
   expression, minus, product, over, power, bracketed, sum_of,
   side, more, less, relation, equal, less_than, greater_than, inclusive,
   // groups of quantities
-  quantities, group_equal, group_sum, group_each, group_respectively, complementary, supplementary, group_right,
+  quantities, group, group_equal, group_sum, group_each, group_respectively, complementary, supplementary, group_right,
   ratio, right_angle, straight_angle, acute_angle, obtuse_angle,
   // sentence forms: subject and what is said of it
   says, points_clause, line_clause, lines_clause, in_order, any_order, cyclic_order,
