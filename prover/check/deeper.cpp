@@ -1,14 +1,13 @@
 // The laws of order that are not linear: of a few terms not all have one sign (positions.hpp, laws 2 to 4).
+#include <algorithm>
+#include <utility>
+
 #include "prover/check/positions.hpp"
 
 namespace prover::replay {
 namespace {
 
 PointId point(std::size_t i) { return PointId(static_cast<std::int64_t>(i)); }
-SignSum negated(SignSum sum) {
-  sum.odd = !sum.odd;
-  return sum;
-}
 
 }  // namespace
 
@@ -35,30 +34,50 @@ bool Positions::order_lines() {
   return learnt;
 }
 
+// Products of orientations that add up to 0. Those with a factor on a line are gone; of the others not all have one
+// sign. If a single factor is not known to be off a line, and all other products agree, it must be off it.
+bool Positions::add_up_to_zero(std::span<const Product> products) {
+  std::vector<SignSum> signs;
+  const Triple* open = nullptr;
+  for (const Product& product : products) {
+    const std::span factors(product.factors.data(), product.two ? 2U : 1U);
+    if (std::any_of(factors.begin(), factors.end(), [&](const Triple& t) { return lines_.collinear(t[0], t[1], t[2]); }))
+      continue;
+    SignSum sign{{}, product.negative};
+    bool known = true;
+    for (const Triple& t : factors) {
+      if (proper(t[0], t[1], t[2])) {
+        sign = sign + orientation(t[0], t[1], t[2]);
+      } else {
+        if (open) return false;
+        open = &t;
+        known = false;
+      }
+    }
+    if (known) signs.push_back(std::move(sign));
+  }
+  if (!open) return signs.size() >= 2 && not_all_equal(signs);
+  for (std::size_t i = 1; i < signs.size(); ++i)
+    if (parity_.value(signs[0] + signs[i]) != false) return false;
+  if (signs.empty()) return false;
+  off_line_.push_back(*open);
+  return true;
+}
+
 bool Positions::five_points() {
   bool learnt = false;
   const std::size_t n = lines_.points();
-  for (std::size_t x = 0; x < n; ++x)
-    for (std::size_t a = 0; a < n; ++a)
-      for (std::size_t b = a + 1; b < n; ++b)
-        for (std::size_t c = b + 1; c < n; ++c)
-          for (std::size_t d = c + 1; d < n; ++d) {
-            if (x == a || x == b || x == c || x == d) continue;
-            const PointId p[4] = {point(a), point(b), point(c), point(d)};
-            // The term [x p q][x r s]: gone when a factor is 0, unusable when a factor is not known to be nonzero.
-            std::vector<SignSum> terms;
-            bool usable = true;
-            const auto term = [&](int q, int r, int s, int t, bool minus) {
-              if (lines_.collinear(point(x), p[q], p[r]) || lines_.collinear(point(x), p[s], p[t])) return;
-              usable = usable && proper(point(x), p[q], p[r]) && proper(point(x), p[s], p[t]);
-              if (!usable) return;
-              SignSum sum = orientation(point(x), p[q], p[r]) + orientation(point(x), p[s], p[t]);
-              terms.push_back(minus ? negated(std::move(sum)) : std::move(sum));
-            };
-            term(0, 1, 2, 3, false);
-            if (usable) term(0, 2, 1, 3, true);
-            if (usable) term(0, 3, 1, 2, false);
-            if (usable && terms.size() >= 2) learnt |= not_all_equal(terms);
+  for (std::size_t i = 0; i < n; ++i)
+    for (std::size_t j = 0; j < n; ++j)
+      for (std::size_t k = j + 1; k < n; ++k)
+        for (std::size_t l = k + 1; l < n; ++l)
+          for (std::size_t m = l + 1; m < n; ++m) {
+            if (i == j || i == k || i == l || i == m) continue;
+            const PointId x = point(i), a = point(j), b = point(k), c = point(l), d = point(m);
+            const std::array<Product, 3> law{{{{{{x, a, b}, {x, c, d}}}, true, false},
+                                              {{{{x, a, c}, {x, b, d}}}, true, true},
+                                              {{{{x, a, d}, {x, b, c}}}, true, false}}};
+            learnt |= add_up_to_zero(law);
           }
   return learnt;
 }
@@ -71,24 +90,30 @@ bool Positions::four_points() {
       for (std::size_t k = j + 1; k < n; ++k)
         for (std::size_t l = k + 1; l < n; ++l) {
           const PointId a = point(i), b = point(j), c = point(k), d = point(l);
-          if (!proper(a, b, c) || !proper(a, b, d) || !proper(a, c, d) || !proper(b, c, d)) continue;
-          const std::array<SignSum, 4> terms{orientation(a, b, c), negated(orientation(a, b, d)),
-                                             orientation(a, c, d), negated(orientation(b, c, d))};
-          learnt |= not_all_equal(terms);
+          const std::array<Product, 4> law{
+              {{{{{a, b, c}}}, false, false}, {{{{a, b, d}}}, false, true},
+               {{{{a, c, d}}}, false, false}, {{{{b, c, d}}}, false, true}}};
+          learnt |= add_up_to_zero(law);
         }
   return learnt;
 }
 
 void Positions::search_deeper() {
   if (deep_) return;
-  deep_ = true;
   bool learnt = true;
   while (learnt) {
     learnt = four_points();
     learnt |= five_points();
     learnt |= order_lines();
+    if (!off_line_.empty()) {  // more triples to speak of: from the beginning, with these
+      for (const auto& [a, b, c] : off_line_) positions_.push_back({PositionKind::not_collinear, a, b, c, {}});
+      off_line_.clear();
+      built_ = false;
+      build();
+    }
     if (learnt) ++version_;
   }
+  deep_ = true;
 }
 
 }  // namespace prover::replay

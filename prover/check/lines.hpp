@@ -1,6 +1,9 @@
 // Which points stand on one line, as far as it is known. Two points are always on a line; only lines with three
 // or more known points are kept, and lines that share two points are one. Differently named points are different
 // points: that is how a class reads a figure, and all of this room relies on it.
+//
+// The namespace `replay` keeps the checker's own versions of words (lines, positions, naming) apart from those of
+// the rooms it checks: two classes of one name in one program would be merged by the linker without a word.
 #pragma once
 #include <vector>
 

@@ -201,7 +201,13 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
     case Predicate::trapezium: say.fact(FactKind::trapezium, p); break;
     case Predicate::congruent: say.fact(FactKind::congruent, p); break;
     case Predicate::similar: say.fact(FactKind::similar, p); break;
-    case Predicate::isosceles:  // which two sides is not said
+    case Predicate::isosceles:
+      for (std::size_t apex = 0; apex < 3; ++apex) {
+        auto sides = naming.length(p[apex], p[(apex + 1) % 3]);
+        const auto other = naming.length(p[apex], p[(apex + 2) % 3]);
+        if (sides && other) result.choice.push_back(sides->add(*other, -1));
+      }
+      break;
     case Predicate::simple_polygon:
     case Predicate::inside_circle:
     case Predicate::outside_polygon:

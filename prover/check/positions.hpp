@@ -8,7 +8,8 @@
 // known to agree; 3 and 4 are tried only when a question stays open, since they look at every five points.
 // All of it speaks only of triples that are known not to be on a line; that is settled first:
 //   a triangle, a polygon's corners, points beside a line by a side fact, points of two parallels, an angle of a
-//   given; and if c is off line ab, it is off it whichever two points of the line name it.
+//   given; if c is off line ab, it is off it whichever two points of the line name it; and by laws 3 and 4, a triple
+//   whose orientation is the only open one and is needed to bring a sum to 0.
 #pragma once
 #include <array>
 #include <span>
@@ -44,6 +45,8 @@ class Positions {
   std::size_t version() const { return version_; }  // changes with the answers
 
  private:
+  using Triple = std::array<PointId, 3>;
+
   SignSum orientation(PointId a, PointId b, PointId c) const;
   SignSum sense(PointId a, PointId b) const;
   bool proper(PointId a, PointId b, PointId c) const;  // known not to be on one line
@@ -56,6 +59,12 @@ class Positions {
   void close_lines();
   bool not_all_equal(std::span<const SignSum> terms);  // whether something was learnt
   bool order_lines();
+  struct Product {
+    std::array<Triple, 2> factors;
+    bool two = true;  // else the first factor only
+    bool negative = false;
+  };
+  bool add_up_to_zero(std::span<const Product> products);
   bool five_points();
   bool four_points();
   void search_deeper();
@@ -65,6 +74,7 @@ class Positions {
   std::vector<std::array<PointId, 3>> same_rays_;
   std::vector<std::array<PointId, 4>> parallel_;
   std::vector<bool> proper_;  // by triple
+  std::vector<Triple> off_line_;  // found to be proper, not yet in proper_
   Parity parity_{0};
   bool built_ = false, deep_ = false;
   std::size_t version_ = 0;

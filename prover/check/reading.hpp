@@ -26,6 +26,7 @@ std::vector<Position> named_angles(const Phrase& phrase);
 struct Claims {
   std::vector<std::vector<Equation>> groups;
   std::vector<Equation> positive;  // "<" and ">": each is more than 0
+  std::vector<Equation> choice;    // one of these holds, and it is not said which
   bool degenerate = false;         // names an angle that is known to be 0° or 180°
   bool readable = true;            // false: a segment with equal ends, one line twice; or no equations at all
   bool complete = true;            // false: says more than these and the phrase's placement; no way to show it

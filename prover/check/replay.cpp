@@ -1,6 +1,7 @@
 // The replay: givens are read, positions verified, then each step in its order: its premises from conclusions of
 // earlier steps by exact arithmetic, its rule by its own meaning, and at the end the goal. Lines and positions only
 // grow on the way, so a name of an angle that rests on something shown in step 5 does not exist before step 5.
+#include <algorithm>
 #include <optional>
 #include <set>
 
@@ -282,11 +283,11 @@ class Replay {
       const Placement placement = placement_of(phrase, identity_);
       if (!claims.readable || !claims.complete || !placement.readable || !claims.positive.empty())
         return what + " cannot be checked";
-      for (const auto& group : claims.groups) {
-        bool covered = false;
-        for (const Equation& equation : group) covered = covered || in_span(equation, shown);
-        if (!covered) return what + " is not shown";
-      }
+      std::vector<std::vector<Equation>> wanted = claims.groups;  // of each group, one equation
+      if (!claims.choice.empty()) wanted.push_back(claims.choice);
+      for (const auto& group : wanted)
+        if (std::none_of(group.begin(), group.end(), [&](const Equation& e) { return in_span(e, shown); }))
+          return what + " is not shown";
       if (!positions_.follows(placement)) return what + " is not known of the figure";
     }
     return {};

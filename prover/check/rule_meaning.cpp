@@ -33,7 +33,7 @@ std::string objection_to_pattern(const Step& step, Naming& naming, const std::ve
       const std::string what = "\"" + describe(phrase, rule.variables) + "\" of the rule " + rule.id;
       const Placement placement = placement_of(phrase, step.places);
       const Claims claims = claims_of(phrase, step.places, naming);
-      if (!placement.readable || !claims.readable || !claims.complete || claims.degenerate)
+      if (!placement.readable || !claims.readable || !claims.complete || !claims.choice.empty() || claims.degenerate)
         return what + " has no meaning at these places";
       if (!naming.positions().follows(placement)) return what + " is not known of the figure";
       for (const auto& group : claims.groups)
