@@ -7,24 +7,37 @@
 namespace prover::sketching {
 namespace {
 
-constexpr std::size_t family_limit = 12;  // figures of one arrangement
+constexpr std::size_t family_limit = 24;  // figures of one arrangement
 constexpr double needle = 0.01;           // clearance
 constexpr double same_figure = 1e-6;      // difference of two figures that are one
+
+int new_letters(const std::string& letters, const std::vector<std::string>& seen) {
+  int count = 0;
+  for (std::size_t i = 0; i < letters.size(); ++i)
+    if (seen.size() <= i || seen[i].find(letters[i]) == std::string::npos) ++count;
+  return count;
+}
+
+void keep_letters(const std::string& letters, std::vector<std::string>& seen) {
+  seen.resize(letters.size());
+  for (std::size_t i = 0; i < letters.size(); ++i)
+    if (seen[i].find(letters[i]) == std::string::npos) seen[i] += letters[i];
+}
 
 }  // namespace
 
 int Album::adds(const Arrangement& arrangement, const Shown& shown) {
-  int count = shown.equals.contains(arrangement.equals) ? 0 : 1;
-  for (std::size_t i = 0; i < arrangement.signs.size(); ++i)
-    if (shown.signs.size() <= i || shown.signs[i].find(arrangement.signs[i]) == std::string::npos) ++count;
-  return count;
+  return new_letters(arrangement.signs, shown.signs) + (shown.equals.contains(arrangement.equals) ? 0 : 1);
+}
+
+int Album::adds_angles(const Arrangement& arrangement, const Shown& shown) {
+  return new_letters(arrangement.obtuse, shown.obtuse);
 }
 
 void Album::show(const Arrangement& arrangement, Shown& shown) {
   shown.equals.insert(arrangement.equals);
-  shown.signs.resize(arrangement.signs.size());
-  for (std::size_t i = 0; i < arrangement.signs.size(); ++i)
-    if (shown.signs[i].find(arrangement.signs[i]) == std::string::npos) shown.signs[i] += arrangement.signs[i];
+  keep_letters(arrangement.signs, shown.signs);
+  keep_letters(arrangement.obtuse, shown.obtuse);
 }
 
 Album::News Album::add(Candidate candidate) {
@@ -78,11 +91,11 @@ std::vector<std::size_t> Album::chosen(std::size_t wanted) const {
   std::set<std::string> arrangements;
   std::vector<double> apart(found_.size(), std::numeric_limits<double>::infinity());
   while (result.size() < wanted && !pool.empty()) {
-    using Rank = std::tuple<int, int, bool, double>;
+    using Rank = std::tuple<int, int, bool, int, double>;
     const auto rank = [&](std::size_t i) {
       const Arrangement& a = found_[i].arrangement;
-      if (result.empty()) return Rank(-a.collinear, 0, true, a.clear);
-      return Rank(adds(a, shown), -a.collinear, !arrangements.contains(a.signs), apart[i]);
+      if (result.empty()) return Rank(-a.collinear, 0, true, 0, a.clear);
+      return Rank(adds(a, shown), -a.collinear, !arrangements.contains(a.signs), adds_angles(a, shown), apart[i]);
     };
     std::size_t best = 0;
     Rank highest = rank(pool[0]);

@@ -1,8 +1,8 @@
 // The figures found so far, and which of them to show.
 //
 // Who reads sketches believes a position fact when all sketches agree on it, and a claim when none breaks it. So the
-// few that are shown must between them cover every side, order and equality that any figure showed; that is a set
-// cover, chosen greedily.
+// few that are shown must between them cover every side, order and equality that any figure showed, and then acute
+// and obtuse of every angle; that is a set cover, chosen greedily.
 #pragma once
 #include <map>
 #include <optional>
@@ -48,10 +48,11 @@ class Album {
 
  private:
   struct Shown {
-    std::vector<std::string> signs;  // by triple: the letters seen
+    std::vector<std::string> signs, obtuse;  // by triple: the letters seen
     std::set<std::string> equals;
   };
   static int adds(const Arrangement& arrangement, const Shown& shown);
+  static int adds_angles(const Arrangement& arrangement, const Shown& shown);
   static void show(const Arrangement& arrangement, Shown& shown);
 
   std::size_t points_;

@@ -109,8 +109,13 @@ Arrangement arrangement_of(const std::vector<double>& x, std::size_t points) {
         if (std::fabs(turn) > collinear_below) {
           result.signs += turn > 0 ? 'l' : 'r';
           result.clear = std::min(result.clear, std::fabs(turn));
+          result.obtuse += dot(v - u, w - u) < 0   ? '1'
+                           : dot(u - v, w - v) < 0 ? '2'
+                           : dot(u - w, v - w) < 0 ? '3'
+                                                   : '0';
         } else {
           ++result.collinear;
+          result.obtuse += '-';
           result.signs += dot(v - u, w - u) < 0 ? '1' : dot(u - v, w - v) < 0 ? '2' : '3';
         }
       }

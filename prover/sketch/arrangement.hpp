@@ -23,6 +23,7 @@ void normalise(std::vector<double>& x, std::size_t points, double diameter);
 
 struct Arrangement {
   std::string signs;        // a letter a triple: l, r, or which of the three is the middle one
+  std::string obtuse;       // a letter a triple: which of the three has the angle above 90 degrees, if any
   std::string equals;       // which distances happen to be equal
   int collinear = 0;        // triples on a line
   double clear = 0;         // the smallest clearance of the others, or distance by diameter if that is smaller

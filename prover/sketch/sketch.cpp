@@ -89,7 +89,8 @@ std::vector<double> fresh_start(const std::vector<Phrase>& givens, System& syste
     int draws, rounds;
     bool sizes;
   };
-  static constexpr Plan plans[] = {{6, 2, true}, {2, 2, false}, {2, 2, true}, {1, 1, false}, {4, 2, false}, {1, 0, false}};
+  static constexpr Plan plans[] = {{6, 2, true},  {2, 2, false}, {2, 2, true},
+                                   {1, 1, false}, {4, 2, false}, {1, 0, false}};
   const Plan& plan = plans[static_cast<std::size_t>(turn) % std::size(plans)];
   std::vector<double> best;
   double least = std::numeric_limits<double>::infinity();
@@ -154,7 +155,8 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
         x = altered_start(figure, units.layout, random);
       }
     }
-    const Solution solution = solve(system, x, turn ? 0.25 : margins[static_cast<std::size_t>(start) % std::size(margins)], budget);
+    const double margin = turn ? 0.25 : margins[static_cast<std::size_t>(start) % std::size(margins)];
+    const Solution solution = solve(system, x, margin, budget);
     Album::News news = Album::News::nothing;
     if (!solution.converged) {
       report.best_residual = std::min(report.best_residual, solution.residual);
