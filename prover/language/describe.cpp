@@ -48,7 +48,7 @@ class Words {
 };
 
 std::string regular_name(std::size_t corners) {
-  static const std::map<std::size_t, std::string> names = {{3, "triangle"}, {4, "quadrilateral"}, {5, "pentagon"}, {6, "hexagon"},
+  static const std::map<std::size_t, std::string> names = {{5, "pentagon"}, {6, "hexagon"},
                                                            {7, "heptagon"}, {8, "octagon"}, {9, "nonagon"}, {10, "decagon"},
                                                            {11, "hendecagon"}, {12, "dodecagon"}};
   const auto found = names.find(corners);
@@ -188,7 +188,10 @@ std::string describe(const Phrase& phrase, const Names& names) {
     case Predicate::tangent: return w.line(0) + " touches " + w.circle(2) + " at " + w.at(1);
     case Predicate::tangent_circumcircle: return w.line(0) + " touches circle " + w.row(2) + " at " + w.at(1);
     case Predicate::bisects: return w.at(2) + w.at(0) + " bisects " + w.corner(1);
-    case Predicate::regular_polygon: return w.row(0) + " is a regular " + regular_name(w.size());
+    case Predicate::regular_polygon:
+      if (w.size() == 3) return w.triangle(0) + " is equilateral";
+      if (w.size() == 4) return w.row(0) + " is a square";
+      return w.row(0) + " is a regular " + regular_name(w.size());
     case Predicate::convex: return w.row(0) + " is convex";
     case Predicate::simple_polygon: return w.row(0) + " is a polygon whose sides do not cross";
     case Predicate::parallelogram: return w.row(0) + " is a parallelogram";

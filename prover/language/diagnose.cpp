@@ -1,6 +1,7 @@
 #include "prover/language/diagnose.hpp"
 
 #include <algorithm>
+#include <array>
 #include <string>
 #include <vector>
 
@@ -40,6 +41,13 @@ std::string_view token_at(std::string_view sentence, std::size_t at) {
   return sentence.substr(at, end - at);
 }
 
+// After "angle", "triangle" and the like, letters are points.
+bool names_points(std::string_view before) {
+  static constexpr std::array<std::string_view, 12> nouns = {"angle", "triangle", "line", "ray", "segment", "circle", "polygon", "quadrilateral", "chord", "side", "∠", "△"};
+  while (!before.empty() && before.back() == ' ') before.remove_suffix(1);
+  return std::any_of(nouns.begin(), nouns.end(), [&](std::string_view noun) { return before.ends_with(noun); });
+}
+
 constexpr std::string_view general_advice =
     "say one thing in a sentence, for example \"angle ABC = 40\", \"AB ∥ CD\" or \"D is on AC\"";
 
@@ -52,7 +60,7 @@ Diagnostic too_early(std::string_view sentence, std::size_t offset, const std::v
     return {Severity::error, place, std::string("something is missing after \"") + last + "\"",
             "write a number, an angle or a length there"};
   }
-  if (std::find(words.begin(), words.end(), ")") != words.end()) {
+  if (std::count(sentence.begin(), sentence.end(), '(') > std::count(sentence.begin(), sentence.end(), ')')) {
     return {Severity::error, place, "a bracket is not closed", "write \")\" where it ends"};
   }
   std::string way_out(general_advice);
@@ -79,16 +87,17 @@ Diagnostic diagnose(std::string_view sentence, std::size_t offset, const Trail& 
     if (near && near->size() > 2 && token.size() > 2) {
       return {Severity::error, place, "\"" + token + "\" is not a word known here", "\"" + *near + "\""};
     }
-    const bool factors = token.size() <= 3 && std::all_of(token.begin(), token.end(), is_lower);
-    const char before = at == 0 ? ' ' : sentence[at - 1];
-    if (factors && token.size() > 1 && expects("a small letter")) {
-      return {Severity::error, place, "\"" + token + "\" would be a product of unknowns; only sums and multiples of unknowns can be proved here",
-              "use one letter for one unknown"};
-    }
-    if (std::all_of(token.begin(), token.end(), is_lower) && token.size() <= 5 && expects("a point") && before != '.') {
+    const bool small = std::all_of(token.begin(), token.end(), is_lower);
+    static constexpr std::array<std::string_view, 10> plain = {"is", "are", "and", "with", "has", "at", "of", "in", "the", "to"};
+    const bool plain_word = std::find(plain.begin(), plain.end(), token) != plain.end();
+    if (small && !plain_word && token.size() <= 8 && names_points(sentence.substr(0, at))) {
       std::string capitals = token;
       for (char& c : capitals) c = static_cast<char>(c - 'a' + 'A');
-      return {Severity::error, place, "\"" + token + "\" is not understood here; points are capital letters", "\"" + capitals + "\" if points are meant"};
+      return {Severity::error, place, "points are capital letters; \"" + token + "\" is small", "\"" + capitals + "\""};
+    }
+    if (small && !plain_word && token.size() > 1 && token.size() <= 3 && expects("a small letter")) {
+      return {Severity::error, place, "\"" + token + "\" would be a product of unknowns; only sums and multiples of unknowns can be proved here",
+              "use one letter for one unknown"};
     }
   }
   if (token == "=" || token == "<" || token == ">") {

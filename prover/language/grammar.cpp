@@ -27,6 +27,9 @@ struct Builder {
     while (end > begin && (end[-1] == ' ' || end[-1] == '\t' || end[-1] == '\n' || end[-1] == '\r')) --end;
     return {offset + static_cast<std::size_t>(begin - text), offset + static_cast<std::size_t>(end - text)};
   }
+  void cut_back(const Mark& mark) {
+    nodes.erase(nodes.begin() + static_cast<std::ptrdiff_t>(mark.nodes), nodes.end());
+  }
   void close(Node node, const Mark& mark, const char* end) {
     node.span = span(mark.begin, end);
     const auto first = nodes.begin() + static_cast<std::ptrdiff_t>(mark.nodes);
@@ -35,6 +38,12 @@ struct Builder {
     nodes.push_back(std::move(node));
   }
 };
+
+// Looking ahead leaves nothing in the tree.
+template <class Rule>
+inline constexpr bool looks_ahead = false;
+template <class... Rules>
+inline constexpr bool looks_ahead<pegtl::at<Rules...>> = true;
 
 template <class Rule>
 struct Build : pegtl::normal<Rule> {
@@ -48,7 +57,9 @@ struct Build : pegtl::normal<Rule> {
   static void success(const Input& in, Builder& builder) {
     const Builder::Mark mark = builder.open.back();
     builder.open.pop_back();
-    if constexpr (requires { Rule::kept; }) {
+    if constexpr (looks_ahead<Rule>) {
+      builder.cut_back(mark);
+    } else if constexpr (requires { Rule::kept; }) {
       Node node;
       node.part = Rule::kept;
       if constexpr (requires { Rule::predicate; }) {
@@ -62,7 +73,7 @@ struct Build : pegtl::normal<Rule> {
   static void failure(const Input&, Builder& builder) {
     const Builder::Mark mark = builder.open.back();
     builder.open.pop_back();
-    builder.nodes.erase(builder.nodes.begin() + static_cast<std::ptrdiff_t>(mark.nodes), builder.nodes.end());
+    builder.cut_back(mark);
     if constexpr (requires { Rule::expected; }) builder.trail.note(mark.begin, Rule::expected.view());
   }
 };

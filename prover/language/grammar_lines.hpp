@@ -62,7 +62,7 @@ struct are_cut
     : part<Part::meet_at, words<"is cut|crossed|intersected by a transversal?">, line, words<"at">, list<point, conjunction>, opt<words<"respectively">>> {};
 struct tangents
     : part<Part::tangents, sor<words<"is tangents|tangent">, words<"touch">>, opt<opt<words<"to">>, circle>,
-           opt<words<"from">, point>, opt<words<"to">, circle>,
+           opt<part<Part::from, words<"from">, point>>, opt<words<"to">, circle>,
            opt<words<"at">, list<point, conjunction>, opt<words<"respectively">>>> {};
 struct lines_verb
     : sor<are_parallel, are_perpendicular, cross_at, meet_at, produced_to_meet, are_cut, bisect_each_other, median, altitude, diameter,
@@ -83,6 +83,12 @@ struct line_through
     : part<Part::line_through, words<"a straight? line|parallel|perpendicular through|from">, point,
            sor<through_direction, seq<words<"to">, plain_line>>, to_meet, plain_line, at_point> {};
 struct produced_meets : part<Part::produced_meets, plain_line, produced_word, to_meet, plain_line, opt<produced_word>, at_point> {};
+struct diagonals_meet
+    : part<Part::diagonals_meet, words<"a diagonals of">, opt<words<"a quadrilateral|parallelogram|rectangle|rhombus|square|kite|trapezium|trapezoid">>,
+           letters, words<"meet|cross|intersect">, at_point> {};
+struct perpendicular_bisector_meets
+    : part<Part::perpendicular_bisector_meets, words<"a perpendicular bisector of">, plain_line, words<"meets|cuts|crosses|intersects">,
+           list<seq<plain_line, at_point>, conjunction>> {};
 struct tangents_from
     : part<Part::tangents_from, words<"a two? tangents from">, point, opt<words<"to">, circle>,
            sor<seq<words<"touch|meet">, opt<words<"it">>, opt<circle>, words<"at">>, words<"touch|meet at">>, point, words<"and">, point> {};

@@ -34,7 +34,7 @@ struct labelled_row
 struct labelled_midpoint : part<Part::points_clause, subject, midpoint_short> {};
 
 struct clause
-    : sor<labelled_row, line_row_clause, labelled_lines, labelled_circle, labelled_concyclic, numbered_angles, call, join, tangents_from, bisector_meets,
+    : sor<labelled_row, line_row_clause, labelled_lines, labelled_circle, labelled_concyclic, numbered_angles, call, join, tangents_from, diagonals_meet, perpendicular_bisector_meets, bisector_meets,
           tangent_meets, line_through, produced_meets, matched_shapes, angle_bisected, shape_clause, lines_clause, line_clause,
           points_clause, group_clause, relation, labelled_midpoint, said_circle> {};
 struct labelled_clause : sor<clause, seq<fact_label, clause>, seq<loose_letters, at<ending>>> {};

@@ -32,9 +32,9 @@ struct label
               seq<bare_word<"question">, gap, plus<pegtl::digit>, opt<one<'.', ':'>>>>,
           gap> {};
 
-// A line goes on in the next after a comma, a sign or a word that cannot end a sentence.
+// A line goes on in the next after a comma or a word that cannot end a sentence.
 struct open_end
-    : sor<one<',', '=', '+'>,
+    : sor<one<','>,
           bare_word<"and|with|that|where|is|are|of|to|at|the|an|on|in|has|such|from|through|by">> {};
 struct continued : seq<open_end, gap, pegtl::eol, gap, not_at<sor<line_end, any_head, label, one<'#'>>>> {};
 struct plain_word : plus<pegtl::alpha> {};

@@ -118,7 +118,10 @@ class ProblemParser {
       return std::nullopt;
     }
     Parsed result = parse_tree(start, of(piece.span), piece.span.begin);
-    if (!result.tree) problem_.diagnostics.push_back(diagnose(of(piece.span), piece.span.begin, result.trail));
+    if (!result.tree) {
+      problem_.diagnostics.push_back(diagnose(of(piece.span), piece.span.begin, result.trail));
+      not_understood_ += of(piece.span);
+    }
     return std::move(result.tree);
   }
 
@@ -132,7 +135,9 @@ class ProblemParser {
     list.push_back({piece.span, std::string(of(piece.span)), {}});
     draft_.begin_unit(kind, list.size() - 1);
     std::vector<Phrase> phrases;
+    const std::size_t mistakes = problem_.diagnostics.size();
     reader_.sentence(*tree, phrases, problem_.goals);
+    if (problem_.diagnostics.size() > mistakes) not_understood_ += of(piece.span);
     list.back().phrases = std::move(phrases);
     if (problem_.goals.size() > goals) {
       asked_ = last_was_goal_ = true;
@@ -189,7 +194,7 @@ class ProblemParser {
     problem_.called = draft_.called;
     problem_.assumptions = draft_.assumptions;
     if (!asked_ && !problem_.sentences.empty()) {
-      draft_.error({text_.size(), text_.size()}, "nothing is asked", "add a line such as \"find: angle ABC\" or \"prove: AB = AC\"");
+      draft_.error(problem_.sentences.back().span, "nothing is asked", "add a line such as \"find: angle ABC\" or \"prove: AB = AC\"");
     }
     check_goal_points();
     in_order();
@@ -206,7 +211,7 @@ class ProblemParser {
     mark(problem_.added);
     for (const auto& [name, angle] : problem_.called) known.insert({angle.arm1, angle.vertex, angle.arm2});
     for (const DrawnPoint& drawn : problem_.drawn) known.insert(drawn.point);
-    if (has_error(problem_.diagnostics) || known.empty()) return;  // a sentence that was not understood may name it
+    if (known.empty()) return;
     std::vector<std::string> names;
     for (const PointId p : known) {
       if (p.valid()) names.push_back(problem_.names.of(p));
@@ -216,6 +221,7 @@ class ProblemParser {
       for (const Phrase& phrase : goal.claims) {
         each_point(phrase, [&](PointId p, Span span) {
           if (!p.valid() || known.contains(p) || !told.insert(p).second) return;
+          if (not_understood_.find(problem_.names.of(p)) != std::string::npos) return;  // it may be said there
           draft_.error(span, problem_.names.of(p) + " is not on the figure yet",
                        "say where " + problem_.names.of(p) + " is, for example \"" + problem_.names.of(p) + " is on " + names.front() +
                            (names.size() > 1 ? names[1] : "") + "\"; the points so far are " + listed(names));
@@ -261,6 +267,7 @@ class ProblemParser {
   ProblemText problem_;
   Draft draft_;
   Reader reader_;
+  std::string not_understood_;  // sentences with a mistake, one after the other
   bool asked_ = false;
   bool last_was_goal_ = false;
 };

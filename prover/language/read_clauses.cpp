@@ -59,6 +59,7 @@ void Reader::clause(const Node& node) {
       {Part::produced, &Reader::produce},              {Part::join, &Reader::join},
       {Part::angle_bisected, &Reader::angle_bisected}, {Part::line_order_row, &Reader::line_order_row},
       {Part::call, &Reader::call},                     {Part::numbered_angles, &Reader::numbered_angles},
+      {Part::diagonals_meet, &Reader::diagonals_meet}, {Part::perpendicular_bisector_meets, &Reader::perpendicular_bisector_meets},
       {Part::loose_letters, &Reader::loose_letters},
   };
   const auto row = table.find(node.part);

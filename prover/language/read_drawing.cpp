@@ -71,6 +71,29 @@ void Reader::produced_meets(const Node& node) {
   }
 }
 
+void Reader::diagonals_meet(const Node& node) {
+  const std::vector<Placed> corners = letters(*node.child(Part::letters));
+  if (corners.size() != 4) {
+    draft_.error(node.span, "only a quadrilateral has two diagonals that can meet in one point", "name four corners, in order round it");
+    return;
+  }
+  draft_.name_polygon(corners);
+  add(Predicate::cross, {points_in(node).front(), corners[0], corners[2], corners[1], corners[3]}, node.span);
+}
+
+// One point on the perpendicular bisector of LM says PL = PM; two points name the line itself.
+void Reader::perpendicular_bisector_meets(const Node& node) {
+  const Line whole = line(*line_node(node));
+  const std::vector<Placed> at = points_in(node);
+  for (std::size_t i = 0; i < at.size(); ++i) on_line(at[i], *line_node(node, i + 1), node.span);
+  if (at.size() > 1) {
+    add(Predicate::perpendicular_bisector, {at[0], at[1], whole.a, whole.b}, node.span);
+    return;
+  }
+  const auto length = [&](Placed end) { return Expression{{Term{1, Segment{at[0].id, end.id}, node.span}}, node.span}; };
+  compare({length(whole.a), length(whole.b)}, {Comparison::equal}, node.span);
+}
+
 void Reader::draw_perpendicular(const Node& node) {
   const std::vector<Placed> at = points_in(node);
   const std::vector<Line> both = lines(node);

@@ -156,13 +156,15 @@ void Reader::several_lines_verb(const Node& verb, const std::vector<Line>& subje
   } else if (said == Part::tangents) {
     const Node* circle_node = verb.child(Part::circle);
     const ReadCircle touched = circle_node != nullptr ? circle(*circle_node) : ReadCircle{{stand_in::the_circle, verb.span}, {}};
-    // "from P" names where they start; "at S and T" where they touch. Two lines with a letter in common start there.
+    // "from P" names where they start, "at S and T" where they touch. Two lines with a letter in common start there.
+    const Node* from = verb.child(Part::from);
+    const PointId start = from != nullptr ? points_in(*from).front().id : PointId{};
     for (std::size_t i = 0; i < subjects.size(); ++i) {
       const Line& one = subjects[i];
       const Line& next = subjects[(i + 1) % subjects.size()];
       const auto listed = [&](Placed p) { return std::any_of(at.begin(), at.end(), [&](Placed q) { return q.id == p.id; }); };
       const bool first_shared = one.a.id == next.a.id || one.a.id == next.b.id;
-      const bool touch_a = at.empty() ? !first_shared : listed(one.a) && !listed(one.b);
+      const bool touch_a = !at.empty() ? listed(one.a) && !listed(one.b) : from != nullptr ? one.b.id == start : !first_shared;
       tangent(one, touched, touch_a ? &one.a : &one.b, span);
     }
   } else {
@@ -195,7 +197,7 @@ void Reader::cevian(const Line& subject, const Node& verb, Span span) {
   }
   const std::vector<PointId>* triangle = triangle_at(subject);
   if (triangle == nullptr) {
-    draft_.error(span, std::string("of which triangle is this a ") + what + "?", std::string("write \"… is ") + (verb.part == Part::median ? "a " : "an ") + what + " of triangle KLM\"");
+    draft_.error(span, std::string("of which triangle is this the ") + what + "?", std::string("write \"… is ") + (verb.part == Part::median ? "a " : "an ") + what + " of triangle KLM\"");
     return;
   }
   const auto corner = [&](PointId p) { return std::find(triangle->begin(), triangle->end(), p) != triangle->end(); };

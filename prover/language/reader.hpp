@@ -95,6 +95,8 @@ class Reader {
   void tangent_meets(const Node& node);
   void line_through(const Node& node);
   void produced_meets(const Node& node);
+  void diagonals_meet(const Node& node);
+  void perpendicular_bisector_meets(const Node& node);
   void draw_perpendicular(const Node& node);
   void produce(const Node& node);
   void join(const Node& node);
