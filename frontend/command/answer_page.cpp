@@ -39,11 +39,23 @@ ProofLines lines_of(const AnswerProof& proof) {
   return result;
 }
 
+// "41/20" as a person writes it: 2.05. Where the decimals would not end soon, the fraction stays.
+std::string decimal(const std::string& exact) {
+  const auto value = prover::Rational::parse(exact);
+  if (!value) return exact;
+  const auto hundredths = (*value * prover::Rational(100)).to_int64();
+  if (!hundredths || *hundredths < 0) return exact;
+  std::string text = fmt::format("{}.{:02}", *hundredths / 100, *hundredths % 100);
+  text.erase(text.find_last_not_of('0') + 1);
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
 std::string cost_sentence(const AnswerProof& proof) {
-  const std::string cost = fmt::format("Cost {} by the measure \"{}\": ", proof.cost, proof.measure);
+  const std::string cost = fmt::format("Cost {} by the measure \"{}\": ", decimal(proof.cost), proof.measure);
   if (proof.shortest == "proved") return cost + "no proof with these rules is shorter.";
-  if (proof.lower_bound.empty()) return cost + "the best found.";
-  return cost + fmt::format("the best found; none is below {}.", proof.lower_bound);
+  if (proof.lower_bound.empty() || proof.lower_bound == "0") return cost + "the best found.";
+  return cost + fmt::format("the best found; none is below {}.", decimal(proof.lower_bound));
 }
 
 std::string check_sentence(const AnswerProof& proof) {
@@ -63,8 +75,8 @@ struct Page {
     if (!items.empty()) add(Items{lead, items, one_below_the_other});
   }
 
-  void add_proof(const AnswerProof& proof, bool says_goal) {
-    add(Heading{2, heading_of(proof, says_goal)});
+  void add_proof(const AnswerProof& proof, const std::string& heading) {
+    add(Heading{2, heading});
     if (!proof.set_aside.empty()) {
       add(Paragraph{"Not used, since the claim says no more than it: " + titles(proof.set_aside, catalogue) + "."});
     }
@@ -81,7 +93,19 @@ struct Page {
     add(Note{check_sentence(proof)});
   }
 
+  void add_proofs(const Answer& answer) {
+    const bool says_goal = std::any_of(answer.proofs.begin(), answer.proofs.end(), [&](const AnswerProof& proof) {
+      return proof.goal != answer.proofs.front().goal;
+    });
+    for (const AnswerProof& proof : answer.proofs) {
+      add_proof(proof, answer.verdict == Verdict::contradictory ? "Why they exclude each other"
+                                                                : heading_of(proof, says_goal));
+    }
+  }
+
+  // Coordinates are evidence where nothing is proved; beside a proof they would only be in the way.
   void add_figures(const Answer& answer) {
+    if (answer.verdict == Verdict::proved) return;
     std::vector<std::string> figures;
     for (const prover::AnswerFigure& figure : answer.figures) {
       std::string text = figure.name + ": ";
@@ -120,7 +144,7 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
                                             : answer.summary});
   page.add_items("Understood", answer.read_as);
   page.add_cases(answer);
-  for (const AnswerProof& proof : answer.proofs) page.add_proof(proof, answer.proofs.size() > 1);
+  page.add_proofs(answer);
   page.add_figures(answer);
   page.add_items("These givens cannot all hold", answer.conflict);
   page.add_items("What would settle it", answer.missing);

@@ -32,6 +32,15 @@ References references_of(const ProofLines& proof) {
   return result;
 }
 
+std::vector<std::string> rows_of_claim(const ProofLine& line) {
+  std::vector<std::string> rows = line.rows;
+  if (!line.closing) return rows;
+  const auto relation =
+      std::find_if(rows.rbegin(), rows.rend(), [](const std::string& row) { return !row.starts_with('='); });
+  (relation == rows.rend() ? rows.front() : *relation).insert(0, "∴ ");
+  return rows;
+}
+
 std::string enumerate(const std::vector<std::string>& parts) {
   std::string text;
   for (std::size_t i = 0; i < parts.size(); ++i) {

@@ -19,6 +19,9 @@ References references_of(const ProofLines& proof);
 // The reason with the named lines: "side, angle, side, from (1), (2) and (4)".
 std::string with_references(const std::string& reason, const std::vector<int>& named);
 
+// The rows of a line's claim; in the closing line "∴" stands before the last relation, what is above is its working.
+std::vector<std::string> rows_of_claim(const ProofLine& line);
+
 // "A", "A and B", "A, B and C".
 std::string enumerate(const std::vector<std::string>& parts);
 

@@ -65,8 +65,8 @@ struct MarkdownWriter {
     rule(references.any ? 3 : 2);
     for (std::size_t i = 0; i < proof.lines.size(); ++i) {
       const ProofLine& line = proof.lines[i];
-      std::string claim = line.closing ? "∴ " : "";
-      for (std::size_t r = 0; r < line.rows.size(); ++r) claim += (r > 0 ? "<br>" : "") + escaped(line.rows[r]);
+      std::string claim;
+      for (const std::string& claim_row : rows_of_claim(line)) claim += (claim.empty() ? "" : "<br>") + escaped(claim_row);
       std::vector<std::string> cells = {claim, escaped(with_references(line.reason, references.named[i]))};
       if (references.any) {
         cells.insert(cells.begin(), references.numbered[i] ? fmt::format("({})", line.number) : "");

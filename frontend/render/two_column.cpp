@@ -16,8 +16,7 @@ constexpr std::size_t gap = 3;
 
 // The rows of a claim as they stand in the left column.
 std::vector<std::string> rows_in_column(const ProofLine& line) {
-  std::vector<std::string> rows = line.rows;
-  if (line.closing) rows.front().insert(0, "∴ ");
+  std::vector<std::string> rows = rows_of_claim(line);
   std::size_t indent = 4;
   for (std::string& row : rows) {
     if (row.starts_with('=')) {
