@@ -1,4 +1,5 @@
-// From rule files to the catalogue: one order for all, one rule a name, a broken file never takes the others along.
+// From rule files to the catalogue: one order for all, one rule a name, a broken file never takes the others
+// along.
 #include <algorithm>
 #include <array>
 #include <cassert>
@@ -12,11 +13,12 @@ namespace {
 
 // Topics in the order in which a course meets them; what is not named here comes after, by name.
 constexpr std::array<std::string_view, 13> topic_order = {
-    "general",  "point", "parallel", "triangle", "congruence", "similarity", "quadrilateral",
-    "polygon", "locus", "chord",    "inscribed", "tangent",   "secant"};
+    "general", "point", "parallel", "triangle",  "congruence", "similarity", "quadrilateral",
+    "polygon", "locus", "chord",    "inscribed", "tangent",    "secant"};
 
 std::size_t rank_of(std::string_view topic) {
-  return static_cast<std::size_t>(std::find(topic_order.begin(), topic_order.end(), topic) - topic_order.begin());
+  return static_cast<std::size_t>(std::find(topic_order.begin(), topic_order.end(), topic) -
+                                  topic_order.begin());
 }
 
 struct Candidate {
@@ -77,7 +79,8 @@ LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files) {
 const Catalogue& standard_catalogue() {
   static const Catalogue catalogue = [] {
     LoadedCatalogue loaded = load_catalogue(builtin_rule_files());
-    assert(loaded.mistakes.empty() && "the rules compiled into the program must load; tests/rules says what is wrong");
+    assert(loaded.mistakes.empty() &&
+           "the rules compiled into the program must load; tests/rules says what is wrong");
     return std::move(loaded.catalogue);
   }();
   return catalogue;

@@ -3,10 +3,12 @@
 namespace prover {
 namespace {
 
-bool is_blank(char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; }
+bool is_blank(char c) {
+  return c == ' ' || c == '\t' || c == '\r' || c == '\n';
+}
 
-// The line without its comment. A '#' inside a quoted text is part of the text; `quoted` tells whether the line
-// begins inside one and is left telling whether it ends inside one.
+// The line without its comment. A '#' inside a quoted text is part of the text; `quoted` tells whether the
+// line begins inside one and is left telling whether it ends inside one.
 std::size_t length_without_comment(std::string_view line, bool& quoted) {
   std::size_t length = line.size();
   for (std::size_t i = 0; i < line.size(); ++i) {
@@ -45,8 +47,10 @@ std::vector<Field> split_fields(std::string_view text) {
         while (word_end < length && !is_blank(line[word_end])) ++word_end;
         std::size_t value = word_end;
         while (value < length && is_blank(line[value])) ++value;
-        fields.push_back({line.substr(indent, word_end - indent), {start + indent, start + word_end},
-                          std::string(line.substr(value)), start + value});
+        fields.push_back({line.substr(indent, word_end - indent),
+                          {start + indent, start + word_end},
+                          std::string(line.substr(value)),
+                          start + value});
         field_indent = indent;
       }
     }

@@ -1,7 +1,7 @@
-// The outer shape of a rule file: a header line "rule ID" and fields below it, each a word and a value. A value goes
-// on over lines that are indented deeper than the fields. Values keep the length they have in the file (line breaks
-// and comments become blanks), so that an offset into a value is an offset into the file and every mistake, however
-// deep, is shown in its place.
+// The outer shape of a rule file: a header line "rule ID" and fields below it, each a word and a value. A
+// value goes on over lines that are indented deeper than the fields. Values keep the length they have in the
+// file (line breaks and comments become blanks), so that an offset into a value is an offset into the file
+// and every mistake, however deep, is shown in its place.
 #pragma once
 #include <string>
 #include <string_view>

@@ -28,8 +28,8 @@ struct Uses {
   Span first;
 };
 
-// A variable of the conclusion must occur in a premise, or the rule would speak about points that it never found.
-// One that stands in a single place asks for nothing and is most likely a slip.
+// A variable of the conclusion must occur in a premise, or the rule would speak about points that it never
+// found. One that stands in a single place asks for nothing and is most likely a slip.
 void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
   std::vector<Uses> uses(rule.variables.points.size());
   const auto count = [&](const std::vector<Phrase>& phrases, std::size_t Uses::*counter) {
@@ -54,8 +54,8 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
   }
 }
 
-// A phrase stands where it is tested in full. Anything else would be a condition that nobody checks, and the rule
-// would conclude too much.
+// A phrase stands where it is tested in full. Anything else would be a condition that nobody checks, and the
+// rule would conclude too much.
 void lint_parts(const Rule& rule, std::vector<Diagnostic>& out) {
   const auto refuse = [&](const Phrase& phrase, std::string message, std::string way_out) {
     out.push_back({Severity::error, phrase.span, std::move(message), std::move(way_out)});
@@ -72,18 +72,21 @@ void lint_parts(const Rule& rule, std::vector<Diagnostic>& out) {
     const RulePart part = part_of(phrase.predicate);
     if (part.where) continue;
     if (part.given)
-      refuse(phrase, "`where` holds positions only (order, sides, inside, convex)", "move this phrase to `given`");
+      refuse(phrase, "`where` holds positions only (order, sides, inside, convex)",
+             "move this phrase to `given`");
     else
       refuse(phrase, "a rule cannot ask for this", "say it by sides and order on a line");
   }
   for (const Phrase& phrase : rule.then)
     if (!part_of(phrase.predicate).then)
-      refuse(phrase, "a rule cannot conclude this", "conclude an equation or a fact, for a straight line `collinear: A, B, C`");
+      refuse(phrase, "a rule cannot conclude this",
+             "conclude an equation or a fact, for a straight line `collinear: A, B, C`");
   for (const auto* phrases : {&rule.given, &rule.then})
     for (const Phrase& phrase : *phrases)
       for (const Comparison comparison : phrase.relation.comparisons)
         if (comparison != Comparison::equal)
-          refuse(phrase, "a rule speaks by equations, not by \"greater\" and \"less\"", "say by sides or order what is meant");
+          refuse(phrase, "a rule speaks by equations, not by \"greater\" and \"less\"",
+                 "say by sides or order what is meant");
 }
 
 void lint_pattern(const Rule& rule, const RulePlaces& places, std::vector<Diagnostic>& out) {
@@ -93,9 +96,11 @@ void lint_pattern(const Rule& rule, const RulePlaces& places, std::vector<Diagno
   const bool has_pattern = !rule.given.empty() || !rule.where.empty() || !rule.then.empty();
   if (rule.builtin || rule.meaning) {
     if (has_pattern)
-      missing(rule.builtin ? "a builtin has no `given`, `where` or `then`" : "a meaning has no `given`, `where` or `then`",
+      missing(rule.builtin ? "a builtin has no `given`, `where` or `then`"
+                           : "a meaning has no `given`, `where` or `then`",
               "leave them out; only its wording is read");
-    if (rule.builtin && rule.meaning) missing("a rule is either a builtin or a meaning", "leave one of them out");
+    if (rule.builtin && rule.meaning)
+      missing("a rule is either a builtin or a meaning", "leave one of them out");
     return;
   }
   if (rule.then.empty()) missing("this rule concludes nothing", "add a line `then …`");
@@ -138,7 +143,8 @@ std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places) {
 
 RulePart part_of(Predicate predicate) {
   switch (predicate) {
-    case Predicate::triangle: return {.given = true, .where = true};
+    case Predicate::triangle:
+      return {.given = true, .where = true};
     case Predicate::line_order:
     case Predicate::on_segment:
     case Predicate::cross:
@@ -146,7 +152,8 @@ RulePart part_of(Predicate predicate) {
     case Predicate::inside_polygon:
     case Predicate::inside_angle:
     case Predicate::same_side:
-    case Predicate::opposite_sides: return {.where = true};
+    case Predicate::opposite_sides:
+      return {.where = true};
     case Predicate::relation:
     case Predicate::parallel:
     case Predicate::perpendicular:
@@ -168,9 +175,11 @@ RulePart part_of(Predicate predicate) {
     case Predicate::kite:
     case Predicate::trapezium:
     case Predicate::congruent:
-    case Predicate::similar: return {.given = true, .then = true};
+    case Predicate::similar:
+      return {.given = true, .then = true};
     case Predicate::circle_cyclic:
-    case Predicate::concyclic_cyclic: return {.given = true};
+    case Predicate::concyclic_cyclic:
+      return {.given = true};
     case Predicate::acute:
     case Predicate::on_ray:
     case Predicate::on_line:
@@ -182,7 +191,8 @@ RulePart part_of(Predicate predicate) {
     case Predicate::simple_polygon:
     case Predicate::outside_polygon:
     case Predicate::inside_circle:
-    case Predicate::outside_circle: return {};
+    case Predicate::outside_circle:
+      return {};
   }
   return {};
 }

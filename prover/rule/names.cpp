@@ -60,11 +60,21 @@ std::vector<std::string> builtin_names() {
   return names;
 }
 
-std::vector<std::string> places_of(Builtin builtin) { return builtin_table()[static_cast<std::size_t>(builtin)].places; }
+std::vector<std::string> places_of(Builtin builtin) {
+  return builtin_table()[static_cast<std::size_t>(builtin)].places;
+}
 
-std::string_view name_of(RuleKind kind) { return kinds[static_cast<std::size_t>(kind)]; }
-std::string_view name_of(Register wording) { return registers[static_cast<std::size_t>(wording)]; }
-std::optional<RuleKind> kind_from(std::string_view name) { return position_in<RuleKind>(kinds, name); }
-std::optional<Register> register_from(std::string_view name) { return position_in<Register>(registers, name); }
+std::string_view name_of(RuleKind kind) {
+  return kinds[static_cast<std::size_t>(kind)];
+}
+std::string_view name_of(Register wording) {
+  return registers[static_cast<std::size_t>(wording)];
+}
+std::optional<RuleKind> kind_from(std::string_view name) {
+  return position_in<RuleKind>(kinds, name);
+}
+std::optional<Register> register_from(std::string_view name) {
+  return position_in<Register>(registers, name);
+}
 
 }  // namespace prover

@@ -1,13 +1,15 @@
-// A rule as data: a theorem, definition or postulate that a class may cite, read from a file that a teacher can
-// judge without reading C++. Its givens, side conditions and conclusions are phrases of the problem language
-// over variables (capital letters); `rules/README.md` has the grammar of the files.
+// A rule as data: a theorem, definition or postulate that a class may cite, read from a file that a teacher
+// can judge without reading C++. Its givens, side conditions and conclusions are phrases of the problem
+// language over variables (capital letters); `rules/README.md` has the grammar of the files.
 //
 // What the parts mean:
-//   given   facts that must be known: parallels, equalities, kinds of polygon … ; `triangle: ABC` also asks that
+//   given   facts that must be known: parallels, equalities, kinds of polygon … ; `triangle: ABC` also asks
+//   that
 //           the three sides are drawn
 //   where   position only: order on a line, sides, inside, convex. Never a size.
 //   then    what follows. Also phrases; a conclusion may be an equation or a fact.
-//   builtin shapes with any number of parts (angles on a line, polygon sum …), which no finite pattern can say;
+//   builtin shapes with any number of parts (angles on a line, polygon sum …), which no finite pattern can
+//   say;
 //           the places are found by code with that name, and the file gives wording, cost and examples.
 #pragma once
 #include <map>
@@ -30,22 +32,22 @@ enum class Builtin {
   segment_addition,           // neighbouring segments make the longer one
   angles_on_a_straight_line,  // rays on one side of a line: the angles from end to end make 180°
   angles_at_a_point,          // rays once round a point make 360°
-  polygon_interior_sum,       // (n − 2)·180°, simple polygon with n ≥ 4 sides drawn; quadrilaterals have
-  quadrilateral_angle_sum,    // their own name
-  polygon_exterior_sum,       // 360°, where sides are produced one way round
-  regular_polygon_angles,     // each interior angle of a regular n-gon
-  regular_polygon_sides,      // its sides are equal
-  similar_sas,                // two pairs of sides in one known ratio, included angles equal
-  similar_sss,                // three pairs of sides in one known ratio
-  similar_parts_sides,        // a known ratio passes to the other sides of similar triangles
+  polygon_interior_sum,     // (n − 2)·180°, simple polygon with n ≥ 4 sides drawn; quadrilaterals have
+  quadrilateral_angle_sum,  // their own name
+  polygon_exterior_sum,     // 360°, where sides are produced one way round
+  regular_polygon_angles,   // each interior angle of a regular n-gon
+  regular_polygon_sides,    // its sides are equal
+  similar_sas,              // two pairs of sides in one known ratio, included angles equal
+  similar_sss,              // three pairs of sides in one known ratio
+  similar_parts_sides,      // a known ratio passes to the other sides of similar triangles
 };
 std::optional<Builtin> builtin_from(std::string_view name);  // "angles-on-a-straight-line"
 std::vector<std::string> builtin_names();                    // in the order of the enum
-// What the wording of a builtin may name, in the order in which `fill_wording` takes the printed names: {line},
-// {point}, {angle}, {polygon} as a whole ("KLM", "∠KLM"), or single points as in {AC} and {ABC}.
+// What the wording of a builtin may name, in the order in which `fill_wording` takes the printed names:
+// {line}, {point}, {angle}, {polygon} as a whole ("KLM", "∠KLM"), or single points as in {AC} and {ABC}.
 std::vector<std::string> places_of(Builtin builtin);
 
-std::string_view name_of(RuleKind kind);  // "theorem"
+std::string_view name_of(RuleKind kind);     // "theorem"
 std::string_view name_of(Register wording);  // "plain", "us", "uk", "sa"
 std::optional<RuleKind> kind_from(std::string_view name);
 std::optional<Register> register_from(std::string_view name);
@@ -54,21 +56,21 @@ std::optional<Register> register_from(std::string_view name);
 // alone, with definitions.
 struct RuleExample {
   bool fires = true;
-  std::string givens;     // sentences joined by ';'
-  std::string conclusion; // a phrase
-  int line = 0;           // in the rule file
+  std::string givens;      // sentences joined by ';'
+  std::string conclusion;  // a phrase
+  int line = 0;            // in the rule file
 };
 
 struct Rule {
-  std::string id;                 // as in the published table of reasons
-  std::string topic;              // the folder: "parallel", "triangle" …
-  std::string title;              // a short noun for titles: "alternate angles"
+  std::string id;     // as in the published table of reasons
+  std::string topic;  // the folder: "parallel", "triangle" …
+  std::string title;  // a short noun for titles: "alternate angles"
   RuleKind kind = RuleKind::theorem;
-  Rational cost = 1;              // under the measure `classroom`
-  std::string says;               // the statement, a sentence for people
-  std::string why;                // where it comes from: proof idea, or why a postulate
-  std::string family;             // the rule of which this is a further case ("rhombus-converse"); naming that
-                                  // one in `taught:` names this one too
+  Rational cost = 1;   // under the measure `classroom`
+  std::string says;    // the statement, a sentence for people
+  std::string why;     // where it comes from: proof idea, or why a postulate
+  std::string family;  // the rule of which this is a further case ("rhombus-converse"); naming that
+                       // one in `taught:` names this one too
   std::vector<std::string> sources;
   // Wording of the reason per register, with places in braces: {AB} a line or segment, {angle ABC},
   // {triangle ABC}. A register without accepted phrase has no entry.
@@ -78,7 +80,7 @@ struct Rule {
   // Wording for what a phrase means (midpoint, complementary …) or for plain arithmetic: such a rule has no
   // pattern, because every room expands the phrase by its meaning; only its words are cited.
   bool meaning = false;
-  Names variables;                // for a builtin: its placeholders, `places_of(builtin)`
+  Names variables;  // for a builtin: its placeholders, `places_of(builtin)`
   std::vector<Phrase> given, where, then;
   std::optional<Builtin> builtin;
   std::vector<RuleExample> examples;
@@ -108,14 +110,14 @@ LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files);
 const Catalogue& standard_catalogue();  // loaded once
 
 // A reason with its places filled in: braces replaced through `place`, which maps a variable to the printed
-// name of a point: {AB} "KL", {angle ABC} "∠KLM", {triangle ABC} "triangle KLM" ("△KLM" in `sa`). Falls back to
-// plain where the register has no phrase.
+// name of a point: {AB} "KL", {angle ABC} "∠KLM", {triangle ABC} "triangle KLM" ("△KLM" in `sa`). Falls back
+// to plain where the register has no phrase.
 std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place);
 
-// `taught:` — which rules a class may cite. Names are rule ids, topics ("parallel"), courses, or words that people
-// use for them: titles, synonyms, the wording of any register. With no names, or with `not` only, all rules are
-// allowed but those. Hypotheses, constructions, additions, meanings and definitions need not be named. Unknown names
-// get the nearest known one as way out.
+// `taught:` — which rules a class may cite. Names are rule ids, topics ("parallel"), courses, or words that
+// people use for them: titles, synonyms, the wording of any register. With no names, or with `not` only, all
+// rules are allowed but those. Hypotheses, constructions, additions, meanings and definitions need not be
+// named. Unknown names get the nearest known one as way out.
 struct TaughtRules {
   std::vector<bool> allowed;  // by RuleId
   std::vector<Diagnostic> diagnostics;

@@ -11,7 +11,8 @@ namespace {
 
 bool is_id(std::string_view word) {
   const auto good = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
-  return !word.empty() && word.front() != '-' && word.back() != '-' && std::all_of(word.begin(), word.end(), good);
+  return !word.empty() && word.front() != '-' && word.back() != '-' &&
+         std::all_of(word.begin(), word.end(), good);
 }
 
 std::string_view topic_of(std::string_view file_name) {
@@ -36,14 +37,15 @@ class RuleParser {
     }
     std::vector<Field> fields = split_fields(text);
     if (fields.empty() || fields.front().name != "rule") {
-      error(fields.empty() ? Span{0, 0} : fields.front().name_span, "a rule file begins with `rule` and a name",
-            "write for example `rule alternate-angles`");
+      error(fields.empty() ? Span{0, 0} : fields.front().name_span,
+            "a rule file begins with `rule` and a name", "write for example `rule alternate-angles`");
       return std::move(result_);
     }
     read_header(fields.front());
     for (std::size_t i = 1; i < fields.size(); ++i) read_field(fields[i]);
     for (const std::string_view name : {"title", "kind", "says", "why", "source"})
-      if (!seen(name)) error(result_.id_span, "no `" + std::string(name) + "`", "add a line `" + std::string(name) + " …`");
+      if (!seen(name))
+        error(result_.id_span, "no `" + std::string(name) + "`", "add a line `" + std::string(name) + " …`");
     if (!has_error(result_.diagnostics)) {
       places_.header = result_.id_span;
       std::vector<Diagnostic> found = lint(result_.rule, places_);
@@ -63,26 +65,16 @@ class RuleParser {
   static constexpr std::size_t row_count = 20;
   static const std::array<Row, row_count>& rows() {
     static const std::array<Row, row_count> table = {{
-        {"title", false, &RuleParser::read_title},
-        {"kind", false, &RuleParser::read_kind},
-        {"cost", false, &RuleParser::read_cost},
-        {"family", false, &RuleParser::read_family},
-        {"says", false, &RuleParser::read_says},
-        {"builtin", false, &RuleParser::read_builtin},
-        {"meaning", false, &RuleParser::read_meaning},
-        {"given", true, &RuleParser::read_given},
-        {"where", true, &RuleParser::read_where},
-        {"then", true, &RuleParser::read_then},
-        {"plain", false, &RuleParser::read_wording},
-        {"us", false, &RuleParser::read_wording},
-        {"uk", false, &RuleParser::read_wording},
-        {"sa", false, &RuleParser::read_wording},
-        {"also", true, &RuleParser::read_also},
-        {"recalled", false, &RuleParser::read_recalled},
-        {"why", true, &RuleParser::read_why},
-        {"source", true, &RuleParser::read_source},
-        {"example", true, &RuleParser::read_example},
-        {"rule", false, &RuleParser::read_second_header},
+        {"title", false, &RuleParser::read_title},     {"kind", false, &RuleParser::read_kind},
+        {"cost", false, &RuleParser::read_cost},       {"family", false, &RuleParser::read_family},
+        {"says", false, &RuleParser::read_says},       {"builtin", false, &RuleParser::read_builtin},
+        {"meaning", false, &RuleParser::read_meaning}, {"given", true, &RuleParser::read_given},
+        {"where", true, &RuleParser::read_where},      {"then", true, &RuleParser::read_then},
+        {"plain", false, &RuleParser::read_wording},   {"us", false, &RuleParser::read_wording},
+        {"uk", false, &RuleParser::read_wording},      {"sa", false, &RuleParser::read_wording},
+        {"also", true, &RuleParser::read_also},        {"recalled", false, &RuleParser::read_recalled},
+        {"why", true, &RuleParser::read_why},          {"source", true, &RuleParser::read_source},
+        {"example", true, &RuleParser::read_example},  {"rule", false, &RuleParser::read_second_header},
     }};
     return table;
   }
@@ -90,12 +82,15 @@ class RuleParser {
   void error(Span span, std::string message, std::string way_out) {
     result_.diagnostics.push_back({Severity::error, span, std::move(message), std::move(way_out)});
   }
-  bool seen(std::string_view name) const { return std::find(seen_.begin(), seen_.end(), name) != seen_.end(); }
+  bool seen(std::string_view name) const {
+    return std::find(seen_.begin(), seen_.end(), name) != seen_.end();
+  }
 
   void read_header(const Field& field) {
     result_.id_span = field.value.empty() ? field.name_span : field.span();
     if (!is_id(field.value)) {
-      error(result_.id_span, "a rule is named in small letters, digits and hyphens", "for example `rule alternate-angles`");
+      error(result_.id_span, "a rule is named in small letters, digits and hyphens",
+            "for example `rule alternate-angles`");
       return;
     }
     result_.rule.id = field.value;
@@ -110,7 +105,8 @@ class RuleParser {
       }
       seen_.emplace_back(field.name);
       if (field.value.empty())
-        error(field.name_span, "`" + std::string(field.name) + "` says nothing", "write its value behind it, or leave it out");
+        error(field.name_span, "`" + std::string(field.name) + "` says nothing",
+              "write its value behind it, or leave it out");
       else
         (this->*row.read)(field);
       return;
@@ -122,17 +118,19 @@ class RuleParser {
           near ? "did you mean `" + *near + "`?" : "rules/README.md lists the fields");
   }
 
-  // The text between the quotes, on one line; `begin`, where it starts, keeps wording mistakes in their place as
-  // long as the text stands on one line, which wordings do.
+  // The text between the quotes, on one line; `begin`, where it starts, keeps wording mistakes in their place
+  // as long as the text stands on one line, which wordings do.
   std::string quoted(const Field& field, std::size_t* begin = nullptr) {
     const std::string& v = field.value;
     if (v.size() < 2 || v.front() != '"' || v.back() != '"' || std::count(v.begin(), v.end(), '"') != 2) {
-      error(field.span(), "`" + std::string(field.name) + "` holds a text between quotes", "write it as \"…\"");
+      error(field.span(), "`" + std::string(field.name) + "` holds a text between quotes",
+            "write it as \"…\"");
       return {};
     }
     if (begin) *begin = field.begin + 1;
     const std::string text = one_line(std::string_view(v).substr(1, v.size() - 2));
-    if (text.empty()) error(field.span(), "there is nothing between the quotes", "write the text, or leave the field out");
+    if (text.empty())
+      error(field.span(), "there is nothing between the quotes", "write the text, or leave the field out");
     return text;
   }
 
@@ -150,7 +148,9 @@ class RuleParser {
     else
       error(f.span(), "`family` names another rule", "write the name of one rule");
   }
-  void read_second_header(const Field& f) { error(f.name_span, "a file holds one rule", "put this rule into a file of its own"); }
+  void read_second_header(const Field& f) {
+    error(f.name_span, "a file holds one rule", "put this rule into a file of its own");
+  }
 
   void read_kind(const Field& f) {
     if (const auto kind = kind_from(f.value)) {
@@ -184,7 +184,8 @@ class RuleParser {
 
   void read_phrases(const Field& f, std::vector<Phrase>& phrases) {
     std::vector<Phrase> found = parse_phrases(f.value, result_.rule.variables, result_.diagnostics, f.begin);
-    phrases.insert(phrases.end(), std::make_move_iterator(found.begin()), std::make_move_iterator(found.end()));
+    phrases.insert(phrases.end(), std::make_move_iterator(found.begin()),
+                   std::make_move_iterator(found.end()));
   }
   void read_given(const Field& f) { read_phrases(f, result_.rule.given); }
   void read_where(const Field& f) { read_phrases(f, result_.rule.where); }
@@ -205,7 +206,8 @@ class RuleParser {
       if (const auto wording = register_from(word))
         result_.rule.recalled[*wording] = true;
       else if (!word.empty())
-        error({f.begin + at, f.begin + end}, "unknown wording \"" + std::string(word) + "\"", "write plain, us, uk or sa");
+        error({f.begin + at, f.begin + end}, "unknown wording \"" + std::string(word) + "\"",
+              "write plain, us, uk or sa");
       at = end + 1;
     }
   }
@@ -240,6 +242,8 @@ class RuleParser {
 
 }  // namespace
 
-ParsedRule parse_rule(const RuleFile& file) { return RuleParser(file).run(); }
+ParsedRule parse_rule(const RuleFile& file) {
+  return RuleParser(file).run();
+}
 
 }  // namespace prover

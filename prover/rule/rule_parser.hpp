@@ -1,4 +1,5 @@
-// One rule file, from text to value. Every mistake of the file is told at once; a rule with an error is not used.
+// One rule file, from text to value. Every mistake of the file is told at once; a rule with an error is not
+// used.
 #pragma once
 #include "prover/rule/rule.hpp"
 

@@ -1,6 +1,7 @@
-// What a class may cite. Every rule answers to many names (id, title, synonyms, its wording in each register, its
-// topic and what people call that topic); they are gathered in one index, so that "not known" can suggest the
-// nearest of all. Letter-shape names for parallel angles are deliberately not among them: examiners refuse them.
+// What a class may cite. Every rule answers to many names (id, title, synonyms, its wording in each register,
+// its topic and what people call that topic); they are gathered in one index, so that "not known" can suggest
+// the nearest of all. Letter-shape names for parallel angles are deliberately not among them: examiners
+// refuse them.
 #include <array>
 #include <map>
 #include <set>
@@ -51,8 +52,8 @@ constexpr std::array<GroupName, 33> group_names = {{
     {"definitions", "general"},
 }};
 
-// Names are compared in small letters, with hyphens as blanks and no full stop or article: "The Isosceles-Triangle
-// Theorem." is "isosceles triangle theorem".
+// Names are compared in small letters, with hyphens as blanks and no full stop or article: "The
+// Isosceles-Triangle Theorem." is "isosceles triangle theorem".
 std::string plain_name(std::string_view name) {
   std::string out;
   for (const char c : name) {
@@ -62,7 +63,8 @@ std::string plain_name(std::string_view name) {
   }
   while (!out.empty() && (out.back() == ' ' || out.back() == '.')) out.pop_back();
   for (const std::string_view article : {"the ", "a ", "an "})
-    if (out.size() > article.size() && out.compare(0, article.size(), article) == 0) return out.substr(article.size());
+    if (out.size() > article.size() && out.compare(0, article.size(), article) == 0)
+      return out.substr(article.size());
   return out;
 }
 
@@ -131,8 +133,9 @@ TaughtRules taught_rules(const Catalogue& catalogue, const std::vector<Taught>& 
         continue;
       }
       const std::string near = index.nearest(name);
-      result.diagnostics.push_back({Severity::error, span, "no rule, topic or reason is called \"" + name + "\"",
-                                    near.empty() ? "`anglewright rules` lists them" : "did you mean \"" + near + "\"?"});
+      result.diagnostics.push_back(
+          {Severity::error, span, "no rule, topic or reason is called \"" + name + "\"",
+           near.empty() ? "`anglewright rules` lists them" : "did you mean \"" + near + "\"?"});
     }
   };
   for (const Taught& line : taught) set_all(line.names, true);

@@ -5,8 +5,12 @@
 namespace prover {
 namespace {
 
-bool is_capital(char c) { return c >= 'A' && c <= 'Z'; }
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_capital(char c) {
+  return c >= 'A' && c <= 'Z';
+}
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
 
 // "PA" or "P1A" as point names; nothing when something else stands there.
 std::vector<std::string> point_names(std::string_view letters) {
@@ -52,7 +56,9 @@ std::vector<WordingPiece> wording_pieces(std::string_view wording, const Names& 
                                          std::vector<Diagnostic>* mistakes, std::size_t offset) {
   std::vector<WordingPiece> pieces;
   const auto mistake = [&](std::size_t begin, std::size_t end, std::string message, std::string way_out) {
-    if (mistakes) mistakes->push_back({Severity::error, {offset + begin, offset + end}, std::move(message), std::move(way_out)});
+    if (mistakes)
+      mistakes->push_back(
+          {Severity::error, {offset + begin, offset + end}, std::move(message), std::move(way_out)});
   };
   const auto add_text = [&](std::string_view text, std::size_t at) {
     if (!text.empty()) pieces.push_back({false, std::string(text), PlaceKind::points, {}, at});
@@ -68,7 +74,8 @@ std::vector<WordingPiece> wording_pieces(std::string_view wording, const Names& 
       at = brace + 1;
       continue;
     }
-    WordingPiece piece{true, std::string(wording.substr(brace + 1, close - brace - 1)), PlaceKind::points, {}, brace};
+    WordingPiece piece{
+        true, std::string(wording.substr(brace + 1, close - brace - 1)), PlaceKind::points, {}, brace};
     if (!read_place(piece.text, variables, piece)) {
       std::string known;
       for (const std::string& name : variables.points) known += (known.empty() ? "" : ", ") + name;
@@ -102,9 +109,14 @@ std::string fill_wording(const Rule& rule, Register wording, const std::vector<s
       continue;
     }
     switch (piece.kind) {
-      case PlaceKind::points: break;
-      case PlaceKind::angle: out += "∠"; break;
-      case PlaceKind::triangle: out += found->first == Register::sa ? "△" : "triangle "; break;
+      case PlaceKind::points:
+        break;
+      case PlaceKind::angle:
+        out += "∠";
+        break;
+      case PlaceKind::triangle:
+        out += found->first == Register::sa ? "△" : "triangle ";
+        break;
     }
     for (const PointId point : piece.points)
       if (point.index() < place.size()) out += place[point.index()];

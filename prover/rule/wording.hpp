@@ -1,4 +1,5 @@
-// The wording of a reason, taken apart at its braces: "alternate angles, {PA} ∥ {QD}" is text, place, text, place.
+// The wording of a reason, taken apart at its braces: "alternate angles, {PA} ∥ {QD}" is text, place, text,
+// place.
 #pragma once
 #include <string>
 #include <string_view>
@@ -12,14 +13,14 @@ enum class PlaceKind { points, angle, triangle };
 
 struct WordingPiece {
   bool is_place = false;
-  std::string text;               // of a text; of a place, what stands in the braces
+  std::string text;  // of a text; of a place, what stands in the braces
   PlaceKind kind = PlaceKind::points;
-  std::vector<PointId> points;    // of a place: the variables
-  std::size_t offset = 0;         // in the wording
+  std::vector<PointId> points;  // of a place: the variables
+  std::size_t offset = 0;       // in the wording
 };
 
-// Mistakes (a brace without its partner, a name that is no variable) go to `mistakes`, with the wording beginning
-// at `offset` in its file.
+// Mistakes (a brace without its partner, a name that is no variable) go to `mistakes`, with the wording
+// beginning at `offset` in its file.
 std::vector<WordingPiece> wording_pieces(std::string_view wording, const Names& variables,
                                          std::vector<Diagnostic>* mistakes = nullptr, std::size_t offset = 0);
 

@@ -1,6 +1,6 @@
-// The examples in the rule files, as problems for the chain: with this rule alone, beside givens, additions and
-// definitions, what fires must follow and what stays silent must not. Drawn figures settle the positions. A meaning
-// has words only, so what it explains may come by any rule.
+// The examples in the rule files, as problems for the chain: with this rule alone, beside givens, additions
+// and definitions, what fires must follow and what stays silent must not. Drawn figures settle the positions.
+// A meaning has words only, so what it explains may come by any rule.
 #include <algorithm>
 #include <array>
 
@@ -20,7 +20,8 @@ constexpr std::array<Builtin, 4> not_looked_for = {Builtin::polygon_exterior_sum
                                                    Builtin::similar_sss, Builtin::similar_parts_sides};
 
 bool is_looked_for(const Rule& rule) {
-  return !rule.builtin || std::find(not_looked_for.begin(), not_looked_for.end(), *rule.builtin) == not_looked_for.end();
+  return !rule.builtin ||
+         std::find(not_looked_for.begin(), not_looked_for.end(), *rule.builtin) == not_looked_for.end();
 }
 
 bool is_allowed(const Rule& rule) {
@@ -32,7 +33,8 @@ Statement statement_of(const Drawn& d) {
   Statement statement;
   statement.names = d.names;
   statement.hidden.assign(d.names.points.size(), false);
-  for (const Phrase& phrase : d.givens) statement.givens.push_back({phrase, describe(phrase, d.names), false});
+  for (const Phrase& phrase : d.givens)
+    statement.givens.push_back({phrase, describe(phrase, d.names), false});
   Goal goal;
   goal.kind = GoalKind::prove;
   goal.claims = d.claims;
@@ -56,9 +58,11 @@ bool follows(const Drawn& d, RuleId only) {
     goal.insert(goal.end(), meaning.forms.begin(), meaning.forms.end());
   }
   ChainOptions options;
-  for (const Rule& rule : catalogue.rules) options.allowed.push_back(catalogue[only].meaning || is_allowed(rule));
+  for (const Rule& rule : catalogue.rules)
+    options.allowed.push_back(catalogue[only].meaning || is_allowed(rule));
   options.allowed[only.index()] = true;
-  const Saturation saturation = saturate(statement, arrangement, catalogue, unknowns, goal, options, Budget::seconds(5));
+  const Saturation saturation =
+      saturate(statement, arrangement, catalogue, unknowns, goal, options, Budget::seconds(5));
   for (const Form& form : goal)
     if (!saturation.closure.entails(form)) return false;
   return true;
@@ -70,7 +74,8 @@ TEST_CASE("each example fires, or stays silent, by its rule alone") {
   const Catalogue& catalogue = standard_catalogue();
   for (std::size_t i = 0; i < catalogue.rules.size(); ++i)
     for (const RuleExample& example : catalogue.rules[i].examples) {
-      INFO(catalogue.rules[i].id << ":" << example.line << ": " << example.givens << "  gives  " << example.conclusion);
+      INFO(catalogue.rules[i].id << ":" << example.line << ": " << example.givens << "  gives  "
+                                 << example.conclusion);
       const Drawn d = drawn(example.givens, example.conclusion, 6);
       CHECK(follows(d, RuleId(i)) == (example.fires && is_looked_for(catalogue.rules[i])));
     }

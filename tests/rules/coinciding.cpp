@@ -1,6 +1,7 @@
-// Different letters of a rule may stand for the same point, unless a phrase forbids it. So each pair of letters is
-// made one and the rule is measured again: what it concludes must still hold. A phrase forbids it when it would
-// lose its meaning: a segment or line without two ends, an angle without two arms, a flat triangle.
+// Different letters of a rule may stand for the same point, unless a phrase forbids it. So each pair of
+// letters is made one and the rule is measured again: what it concludes must still hold. A phrase forbids it
+// when it would lose its meaning: a segment or line without two ends, an angle without two arms, a flat
+// triangle.
 #include <algorithm>
 
 #include "prover/rule/rule.hpp"
@@ -46,16 +47,20 @@ bool has_meaning(const Phrase& phrase) {
         if (segment->a == segment->b) return false;
     }
   switch (phrase.predicate) {
-    case Predicate::relation: return true;
+    case Predicate::relation:
+      return true;
     case Predicate::parallel:
     case Predicate::perpendicular:
-      return p[0] != p[1] && p[2] != p[3] && !((p[0] == p[2] && p[1] == p[3]) || (p[0] == p[3] && p[1] == p[2]));
+      return p[0] != p[1] && p[2] != p[3] &&
+             !((p[0] == p[2] && p[1] == p[3]) || (p[0] == p[3] && p[1] == p[2]));
     case Predicate::congruent:
-    case Predicate::similar: return all_different({p[0], p[1], p[2]}) && all_different({p[3], p[4], p[5]});
+    case Predicate::similar:
+      return all_different({p[0], p[1], p[2]}) && all_different({p[3], p[4], p[5]});
     case Predicate::same_side:
     case Predicate::opposite_sides:
       return p[2] != p[3] && all_different({p[0], p[2], p[3]}) && all_different({p[1], p[2], p[3]});
-    case Predicate::tangent_circumcircle: return p[0] != p[1] && all_different({p[2], p[3], p[4]});
+    case Predicate::tangent_circumcircle:
+      return p[0] != p[1] && all_different({p[2], p[3], p[4]});
     case Predicate::triangle:
     case Predicate::acute:
     case Predicate::line_order:
@@ -92,7 +97,8 @@ bool has_meaning(const Phrase& phrase) {
     case Predicate::inside_angle:
     case Predicate::inside_circle:
     case Predicate::outside_polygon:
-    case Predicate::outside_circle: return all_different(p);
+    case Predicate::outside_circle:
+      return all_different(p);
   }
   return false;
 }

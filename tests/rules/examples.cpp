@@ -1,5 +1,5 @@
-// The examples in the rule files, as figures: where a rule fires its conclusion holds in all of them; where it stays
-// silent for want of a condition, some figure shows why it must.
+// The examples in the rule files, as figures: where a rule fires its conclusion holds in all of them; where
+// it stays silent for want of a condition, some figure shows why it must.
 #include "prover/rule/rule.hpp"
 #include "tests/rules/figures.hpp"
 

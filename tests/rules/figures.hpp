@@ -24,8 +24,8 @@ inline std::vector<prover::Phrase> parsed(std::string_view text, prover::Names& 
   return phrases;
 }
 
-inline prover::SketchReport draw(const std::vector<prover::Phrase>& givens, std::size_t points, std::size_t wanted,
-                                 std::uint64_t seed = 1) {
+inline prover::SketchReport draw(const std::vector<prover::Phrase>& givens, std::size_t points,
+                                 std::size_t wanted, std::uint64_t seed = 1) {
   prover::SketchOptions options;
   options.wanted = static_cast<int>(wanted);
   options.starts = 20 * options.wanted;
@@ -44,7 +44,8 @@ inline Drawn drawn(const std::string& givens, const std::string& claims, std::si
 inline std::string coordinates(const prover::Names& names, const prover::Sketch& sketch) {
   std::string out;
   for (std::size_t i = 0; i < names.points.size(); ++i)
-    out += names.points[i] + " = (" + std::to_string(sketch.points[i][0]) + ", " + std::to_string(sketch.points[i][1]) + ") ";
+    out += names.points[i] + " = (" + std::to_string(sketch.points[i][0]) + ", " +
+           std::to_string(sketch.points[i][1]) + ") ";
   return out;
 }
 

@@ -1,6 +1,6 @@
-// The published table of reasons beside our catalogue: every row is a rule, or rules/README.md says why it is not
-// one or not yet; kinds agree; a school's wording is there exactly where the table has a phrase, made of the words
-// of that phrase, and marked as recalled exactly where the table has it from memory.
+// The published table of reasons beside our catalogue: every row is a rule, or rules/README.md says why it is
+// not one or not yet; kinds agree; a school's wording is there exactly where the table has a phrase, made of
+// the words of that phrase, and marked as recalled exactly where the table has it from memory.
 #include <array>
 #include <catch2/catch.hpp>
 #include <filesystem>

@@ -41,8 +41,9 @@ TEST_CASE("a list allows what it names, and what needs no name") {
 }
 
 TEST_CASE("names are taken from every register and from everyday words") {
-  for (const char* name : {"vertical-angles", "Vertically opposite angles", "vertically opposite angles are equal",
-                           "vert opp ∠s =", "Vertical Angles Theorem", "vertical angles theorem.", "angle facts", "point"}) {
+  for (const char* name :
+       {"vertical-angles", "Vertically opposite angles", "vertically opposite angles are equal",
+        "vert opp ∠s =", "Vertical Angles Theorem", "vertical angles theorem.", "angle facts", "point"}) {
     INFO(name);
     const TaughtRules some = lesson({name});
     CHECK(some.diagnostics.empty());
@@ -87,5 +88,6 @@ TEST_CASE("an unknown name gets the nearest known one, in its place") {
 }
 
 TEST_CASE("letter shapes are no names for angles") {
-  for (const char* name : {"Z angles", "F angles", "C angles", "X angles"}) CHECK(lesson({name}).diagnostics.size() == 1);
+  for (const char* name : {"Z angles", "F angles", "C angles", "X angles"})
+    CHECK(lesson({name}).diagnostics.size() == 1);
 }

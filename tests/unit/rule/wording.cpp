@@ -14,7 +14,8 @@ const Rule& rule_named(const char* id) {
 std::string reason(const char* id, Register wording, const std::map<std::string, std::string>& at) {
   const Rule& rule = rule_named(id);
   std::vector<std::string> place;
-  for (const std::string& name : rule.variables.points) place.push_back(at.contains(name) ? at.at(name) : "?");
+  for (const std::string& name : rule.variables.points)
+    place.push_back(at.contains(name) ? at.at(name) : "?");
   return fill_wording(rule, wording, place);
 }
 }  // namespace
@@ -30,29 +31,35 @@ TEST_CASE("a parallel reason names the lines as each school wants it") {
 TEST_CASE("angles, triangles and points are written as such") {
   CHECK(reason("isosceles-base-angles", Register::plain, {{"A", "K"}, {"B", "L"}, {"C", "M1"}}) ==
         "angles opposite equal sides, KL = KM1, triangle KLM1");
-  CHECK(reason("alternate-interior-angles-converse", Register::plain, {{"A", "L"}, {"P", "K"}, {"Q", "M"}, {"D", "N"}}) ==
+  CHECK(reason("alternate-interior-angles-converse", Register::plain,
+               {{"A", "L"}, {"P", "K"}, {"Q", "M"}, {"D", "N"}}) ==
         "alternate angles are equal, ∠LKM = ∠NMK");
-  CHECK(reason("vertical-angles", Register::plain, {{"A", "K"}, {"X", "R"}, {"C", "L"}, {"B", "M"}, {"D", "N"}}) ==
+  CHECK(reason("vertical-angles", Register::plain,
+               {{"A", "K"}, {"X", "R"}, {"C", "L"}, {"B", "M"}, {"D", "N"}}) ==
         "vertically opposite angles, KL and MN crossing at R");
 }
 
 TEST_CASE("a builtin takes what it names as a whole") {
-  CHECK(reason("angles-on-a-straight-line", Register::plain, {{"line", "PKQ"}}) == "angles on the straight line PKQ");
+  CHECK(reason("angles-on-a-straight-line", Register::plain, {{"line", "PKQ"}}) ==
+        "angles on the straight line PKQ");
   CHECK(reason("angles-at-a-point", Register::plain, {{"point", "K"}}) == "angles round the point K");
-  CHECK(reason("polygon-interior-sum", Register::plain, {{"polygon", "KLMNP"}}) == "interior angles of polygon KLMNP");
+  CHECK(reason("polygon-interior-sum", Register::plain, {{"polygon", "KLMNP"}}) ==
+        "interior angles of polygon KLMNP");
   CHECK(reason("segment-addition", Register::plain, {{"A", "K"}, {"C", "L"}}) == "adding lengths along KL");
 }
 
 TEST_CASE("a register without a phrase of its own says it plainly") {
   const Rule& rule = rule_named("angles-with-parallel-arms");
   CHECK_FALSE(rule.wording.contains(Register::uk));
-  CHECK(reason("angles-with-parallel-arms", Register::uk, {{"B", "K"}, {"A", "L"}, {"E", "M"}, {"D", "N"}, {"C", "P"}, {"F", "Q"}}) ==
+  CHECK(reason("angles-with-parallel-arms", Register::uk,
+               {{"B", "K"}, {"A", "L"}, {"E", "M"}, {"D", "N"}, {"C", "P"}, {"F", "Q"}}) ==
         "arms parallel and pointing the same way, KL ∥ MN, KP ∥ MQ");
 }
 
 TEST_CASE("a wording stands without its places too") {
   CHECK(wording_without_places("alt ∠s; {PA} ∥ {QD}") == "alt ∠s");
   CHECK(wording_without_places("alternate angles, {PA} ∥ {QD}, cut by {PQ}") == "alternate angles");
-  CHECK(wording_without_places("sides of a square are equal; angles are 90°") == "sides of a square are equal; angles are 90°");
+  CHECK(wording_without_places("sides of a square are equal; angles are 90°") ==
+        "sides of a square are equal; angles are 90°");
   CHECK(wording_without_places("{AB} ∥ {CD}").empty());
 }
