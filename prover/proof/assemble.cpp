@@ -76,6 +76,7 @@ Proof assemble(std::vector<Instance> ordered, std::vector<Form> goal, const Unkn
   Proof proof;
   proof.goal = std::move(goal);
   proof.contradiction = proof.goal.empty();
+  if (proof.contradiction) proof.goal.push_back(Form::number(1));
   LinearSystem system(true);
   std::vector<std::pair<int, int>> tags;
   auto combination = [&](const LinearSystem::Certificate& certificate) {

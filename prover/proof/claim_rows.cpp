@@ -62,6 +62,95 @@ std::string solved_side(const Form& claim, UnknownId t, const Rational& ct, cons
   return text;
 }
 
+// All numbers are known and do not fit: "but 50° + 55° + 80° = 185°".
+std::string conflict_row(const Form& claim, const LinearSystem& known, const NameBook& names) {
+  std::string text;
+  Rational total;
+  for (const auto& [u, c] : claim.terms) {
+    const Rational value = *known.value(u), size = c.sign() > 0 ? c : -c;
+    append(text, c.sign() > 0, size.is_one() ? value_text(u, value, names) : number_text(size) + " × " + value_text(u, value, names));
+    total += c * value;
+  }
+  const std::string sum = names.has_angle(claim) ? degrees_text(total) : number_text(total);
+  return claim.terms.size() > 1 ? "but " + text + " = " + sum : "but " + names.of(claim.terms[0].first) + " = " + text;
+}
+
+// Writes the claim with every unknown in terms of t. Equal parts are solved at once, "(180° − 52°) ÷ 2"; otherwise
+// the equation in t has a row of its own. False when some unknown is not tied to t.
+bool solve_in_terms_of(const Form& claim, UnknownId t, const LinearSystem& known, const NameBook& names, ClaimRows& out) {
+  struct Part {
+    Rational coefficient;
+    std::string text;
+  };
+  std::vector<Part> multiples;
+  std::string numbers;       // what is known, on the left
+  std::string moved;         // the same, on the right
+  Rational coefficient;
+  bool plain = true;         // every unknown is t or equal to a multiple of it
+  const bool number = names.is_number(t);
+  const bool degrees = names.has_angle(claim) && !number;
+  auto amount = [&](const Rational& v) { return degrees ? degrees_text(v) : number_text(v); };
+  auto put = [&](const Rational& v, const std::string& text) {
+    if (v.is_zero()) return;
+    append(numbers, v.sign() > 0, text);
+    append(moved, v.sign() < 0, text);
+  };
+  std::vector<Form> relations;
+  for (const auto& [u, c] : claim.terms) {
+    const Rational size = c.sign() > 0 ? c : -c;
+    if (const auto v = known.value(u)) {
+      if (!v->is_zero()) put(c * *v, size.is_one() ? amount(*v) : number_text(size) + " × " + amount(*v));
+      continue;
+    }
+    const auto tie = tied(u, t, known);
+    if (!tie) return false;
+    const Rational part = c * tie->ratio, rest = c * tie->rest;
+    coefficient += part;
+    multiples.push_back({part, multiple(part.sign() > 0 ? part : -part, names.of(t))});
+    if (!rest.is_zero()) {
+      plain = false;
+      put(rest, amount(rest.sign() > 0 ? rest : -rest));
+    }
+    if (u != t) relations.push_back(Form::of(u).add(Form::of(t), -tie->ratio).add(Form::number(-tie->rest)));
+  }
+  if (coefficient.is_zero()) return false;
+  out.relations_used = std::move(relations);
+  const Rational right = -claim.constant;
+  if (plain && !number && coefficient.sign() != 0) {
+    // t = (constant − known) ÷ coefficient, signs turned so that the coefficient is positive.
+    const bool turn = coefficient.sign() < 0;
+    std::string side;
+    if (!right.is_zero()) append(side, (right.sign() > 0) != turn, amount(right.sign() > 0 ? right : -right));
+    bool several = !right.is_zero();
+    for (const auto& [u, c] : claim.terms)
+      if (const auto v = known.value(u)) {
+        const Rational size = c.sign() > 0 ? c : -c;
+        several |= !side.empty();
+        append(side, (c.sign() < 0) != turn, size.is_one() ? amount(*v) : number_text(size) + " × " + amount(*v));
+      }
+    if (!side.empty()) {
+      const Rational size = turn ? -coefficient : coefficient;
+      several = side.find(' ') != std::string::npos;
+      const std::string grouped = several ? "(" + side + ")" : side;
+      const std::string row = size.is_one() ? side
+                              : size < Rational(1) && (Rational(1) / size).is_integer()
+                                  ? (Rational(1) / size).to_string() + " × " + grouped
+                                  : grouped + " ÷ " + number_text(size);
+      out.rows = {names.of(t) + " = " + row, "="};
+      return true;
+    }
+  }
+  std::string left;
+  if (number) {
+    for (const Part& part : multiples) append(left, part.coefficient.sign() > 0, part.text);
+  } else {
+    append(left, coefficient.sign() > 0, multiple(coefficient.sign() > 0 ? coefficient : -coefficient, names.of(t)));
+  }
+  if (!numbers.empty()) left += numbers.starts_with("−") ? " − " + numbers.substr(std::string("−").size()) : " + " + numbers;
+  out.rows.push_back("so " + left + " = " + amount(right));
+  return true;
+}
+
 }  // namespace
 
 ClaimRows claim_rows(const Form& claim, const LinearSystem& known, const NameBook& names,
@@ -114,6 +203,7 @@ ClaimRows claim_rows(const Form& claim, const LinearSystem& known, const NameBoo
     return out;
   }
   out.rows = {names.equation(claim)};
+  if (open.empty() && !known.reduce(claim).is_zero()) out.rows.push_back(conflict_row(claim, known, names));
   if (open.size() < 2) return out;
   // Several unknowns that are tied to one: write all in terms of it and solve.
   std::vector<UnknownId> targets;
@@ -131,45 +221,14 @@ ClaimRows claim_rows(const Form& claim, const LinearSystem& known, const NameBoo
   for (UnknownId t : targets) {
     const auto value = after.value(t);
     if (!value || known.value(t)) continue;
-    std::string text;
-    Rational constant = -claim.constant, coefficient;
-    bool all_tied = true;
-    std::vector<Form> relations;
-    std::string left;
-    for (const auto& [u, c] : claim.terms) {
-      if (const auto v = known.value(u)) {
-        constant -= c * *v;
-        append(left, c.sign() > 0, multiple(c.sign() > 0 ? c : -c, value_text(u, *v, names)));
-        continue;
-      }
-      const auto tie = tied(u, t, known);
-      if (!tie) {
-        all_tied = false;
-        break;
-      }
-      const Rational part = c * tie->ratio;
-      std::string written = multiple(part.sign() > 0 ? part : -part, names.of(t));
-      append(left, part.sign() > 0, written);
-      const Rational rest = c * tie->rest;
-      if (!rest.is_zero()) {
-        const bool degrees = names.has_angle(claim) && !names.is_number(t);
-        append(left, rest.sign() > 0,
-               degrees ? degrees_text(rest.sign() > 0 ? rest : -rest) : number_text(rest.sign() > 0 ? rest : -rest));
-      }
-      coefficient += part;
-      constant -= rest;
-      if (u != t) relations.push_back(Form::of(u).add(Form::of(t), -tie->ratio).add(Form::number(-tie->rest)));
-    }
-    if (!all_tied) continue;
+    if (!solve_in_terms_of(claim, t, known, names, out)) continue;
     out.settled = t;
     out.value = *value;
-    out.relations_used = relations;
     const std::string answer = value_text(t, *value, names);
-    const bool same_kind = !names.is_number(t);
-    const Rational right = -claim.constant;
-    const std::string right_text = same_kind && names.is_angle(t) ? degrees_text(right) : number_text(right);
-    out.rows.push_back("so " + left + " = " + right_text);
-    out.rows.push_back(names.of(t) + " = " + answer);
+    if (out.rows.back().starts_with("="))
+      out.rows.back() = "= " + answer;
+    else
+      out.rows.push_back(names.of(t) + " = " + answer);
     return out;
   }
   out.values_used.clear();  // the equation stands as it is: no number was put in

@@ -55,6 +55,7 @@ class Board {
     for (const Form& f : instance.conclusions) {
       known_.add(f);
       said_.add(f, 0);
+      givens_.add(f, instance.hypothesis);
     }
     reading_.givens_used.push_back(instance.hypothesis);
   }
@@ -79,6 +80,7 @@ class Board {
     for (const Form& premise : instance.premises) add_uses(premise, uses);
 
     std::vector<Form> gained;  // values that the line settles
+    std::vector<std::string> given_texts;
     for (const Form& claim : claims) {
       if (is_fact(claim)) {
         line.rows.push_back(fact_text(instance, claim));
@@ -87,13 +89,17 @@ class Board {
       const ClaimRows rows = claim_rows(claim, known_, names_, wanted_);
       for (UnknownId u : rows.values_used)
         if (const auto value = known_.value(u)) add_uses(Form::of(u).add(Form::number(-*value)), uses);
-      for (const Form& f : rows.relations_used) add_uses(f, uses);
+      for (const Form& f : rows.relations_used) {
+        add_uses(f, uses);
+        add_givens(f, given_texts);
+      }
       append_rows(line.rows, rows.rows);
       if (rows.settled.valid()) gained.push_back(Form::of(rows.settled).add(Form::number(-rows.value)));
       known_.add(claim);
     }
     uses.erase(0);
     line.uses.assign(uses.begin(), uses.end());
+    show_givens(rule, given_texts, line.reason);
     std::vector<Form> all = gained;
     all.insert(all.end(), claims.begin(), claims.end());
     all.insert(all.end(), instance.conclusions.begin(), instance.conclusions.end());
@@ -117,6 +123,24 @@ class Board {
   void add_uses(const Form& form, std::set<int>& uses) {
     if (const auto certificate = said_.certificate(form))
       for (const auto& [line, m] : certificate->parts) uses.insert(line);
+  }
+
+  // Sentences that tie unknowns together ("HJ bisects ∠GHF") and were put in without a line of their own.
+  void add_givens(const Form& form, std::vector<std::string>& texts) const {
+    const auto certificate = givens_.certificate(form);
+    if (!certificate) return;
+    for (const auto& [hypothesis, m] : certificate->parts) {
+      const Given& given = statement_.givens[static_cast<std::size_t>(hypothesis)];
+      if (std::find(texts.begin(), texts.end(), given.text) == texts.end()) texts.push_back(given.text);
+    }
+  }
+  void show_givens(const Rule& rule, const std::vector<std::string>& texts, std::string& reason) const {
+    if (texts.empty()) return;
+    std::string list;
+    for (const std::string& text : texts) list += (list.empty() ? "" : ", ") + text;
+    if (reason.find(list) != std::string::npos) return;
+    const bool addition = rule.builtin == Builtin::angle_addition || rule.builtin == Builtin::segment_addition;
+    reason = addition ? list : reason + ", given " + list;
   }
 
   bool is_fact(const Form& form) const {
@@ -245,7 +269,8 @@ class Board {
   NameBook names_;
   Reading reading_;
   LinearSystem known_;
-  LinearSystem said_{true};   // tags are line numbers; 0 is a given
+  LinearSystem said_{true};    // tags are line numbers; 0 is a given
+  LinearSystem givens_{true};  // tags are hypotheses
   std::set<UnknownId> wanted_;
   std::vector<Form> last_;
   std::vector<RuleId> cited_;

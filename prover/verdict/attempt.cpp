@@ -63,6 +63,7 @@ std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::
     for (const int i : result.light.members) members.push_back(*relevant[static_cast<std::size_t>(i)]);
     result.proof = assemble(order_for_reading(std::move(members)), forms, unknowns, arrangement);
     for (const Position& p : positions) result.proof.positions.push_back({p, arrangement.source(p)});
+    result.proof.contradiction = saturation.contradictory;
   }
   {
     Timer timer(times.layout);
