@@ -51,15 +51,19 @@ std::vector<Instance> order_for_reading(std::vector<Instance> members) {
   }
   while (!members.empty()) {
     std::size_t best = members.size();
-    std::tuple<bool, bool, std::size_t> best_score;
+    std::tuple<bool, bool, std::size_t, std::size_t> best_score;
     for (std::size_t i = 0; i < members.size(); ++i) {
       const Instance& m = members[i];
       if (!std::all_of(m.premises.begin(), m.premises.end(), [&](const Form& p) { return system.entails(p); }))
         continue;
-      std::size_t open = 99;  // unknowns that the line would leave open
-      for (const Form& f : m.conclusions) open = std::min(open, system.reduce(f).terms.size());
+      std::size_t open = 99, terms = 99;  // unknowns that the line would leave open, and that it speaks of
+      for (const Form& f : m.conclusions) {
+        open = std::min(open, system.reduce(f).terms.size());
+        terms = std::min(terms, f.terms.size());
+      }
       const bool linked = !ordered.empty() && ordered.back().hypothesis < 0 && shares_unknown(ordered.back(), m);
-      const std::tuple<bool, bool, std::size_t> score{open > 1, !linked, open};
+      // Values as soon as they can be had; among open equations those between two things before sums.
+      const std::tuple<bool, bool, std::size_t, std::size_t> score{open > 1, open > 1 ? terms > 2 : !linked, open, linked ? 0 : 1};
       if (best == members.size() || score < best_score) {
         best = i;
         best_score = score;

@@ -140,12 +140,25 @@ bool solve_in_terms_of(const Form& claim, UnknownId t, const LinearSystem& known
       return true;
     }
   }
-  std::string left;
-  if (number) {
-    for (const Part& part : multiples) append(left, part.coefficient.sign() > 0, part.text);
-  } else {
-    append(left, coefficient.sign() > 0, multiple(coefficient.sign() > 0 ? coefficient : -coefficient, names.of(t)));
+  if (!number) {
+    // Whole numbers, with the unknown counted positively: "so 5∠KNL = 360°".
+    Rational total = right;
+    for (const auto& [u, c] : claim.terms) {
+      if (const auto v = known.value(u))
+        total -= c * *v;
+      else
+        total -= c * tied(u, t, known)->rest;
+    }
+    Rational factor = coefficient.sign() > 0 ? Rational(1) : Rational(-1);
+    for (std::int64_t k = 2; k <= 12 && !(coefficient * factor).is_integer(); ++k)
+      if ((coefficient * Rational(k)).is_integer()) factor *= Rational(k);
+    const Rational multiple_of_t = coefficient * factor;
+    if (!multiple_of_t.is_one())
+      out.rows.push_back("so " + multiple(multiple_of_t, names.of(t)) + " = " + amount(total * factor));
+    return true;
   }
+  std::string left;
+  for (const Part& part : multiples) append(left, part.coefficient.sign() > 0, part.text);
   if (!numbers.empty()) left += numbers.starts_with("−") ? " − " + numbers.substr(std::string("−").size()) : " + " + numbers;
   out.rows.push_back("so " + left + " = " + amount(right));
   return true;
@@ -211,13 +224,7 @@ ClaimRows claim_rows(const Form& claim, const LinearSystem& known, const NameBoo
     if (wanted.contains(u)) targets.insert(targets.begin(), u);
     else targets.push_back(u);
   // An unknown number (x) carries the others where there is one.
-  for (UnknownId u : wanted)
-    if (names.is_number(u)) targets.insert(targets.begin(), u);
-  for (UnknownId u : open) {
-    const Form f = known.reduce(Form::of(u));
-    for (const auto& [v, c] : f.terms)
-      if (names.is_number(v)) targets.insert(targets.begin(), v);
-  }
+  for (UnknownId u : names.numbers()) targets.insert(targets.begin(), u);
   for (UnknownId t : targets) {
     const auto value = after.value(t);
     if (!value || known.value(t)) continue;

@@ -11,6 +11,8 @@ NameBook::NameBook(const Statement& statement, const Arrangement& arrangement, U
   for (const Goal& goal : statement.goals)
     for (const Phrase& phrase : goal.claims) note(phrase, arrangement, unknowns);
   for (const Given& given : statement.givens) note(given.phrase, arrangement, unknowns);
+  for (std::size_t i = 0; i < unknowns.size(); ++i)
+    if (const UnknownId id(static_cast<std::int64_t>(i)); is_number(id)) numbers_.push_back(id);
 }
 
 void NameBook::note(const Phrase& phrase, const Arrangement& arrangement, UnknownTable& unknowns) {

@@ -16,6 +16,7 @@ class NameBook {
   std::string of(UnknownId unknown) const;
   bool is_angle(UnknownId unknown) const { return unknowns_[unknown].kind == UnknownKind::angle; }
   bool is_number(UnknownId unknown) const { return unknowns_[unknown].kind == UnknownKind::number; }
+  const std::vector<UnknownId>& numbers() const { return numbers_; }  // x, y, … as far as the problem uses them
   // "∠KLM + ∠LMK = 180°": positive terms left, in the order of the form.
   std::string equation(const Form& form) const;
   // One side of an equation: 3∠KLM + 20°.
@@ -28,6 +29,7 @@ class NameBook {
   const Names& names_;
   const UnknownTable& unknowns_;
   std::unordered_map<UnknownId, std::string> called_;
+  std::vector<UnknownId> numbers_;
 };
 
 }  // namespace prover

@@ -54,8 +54,7 @@ class Board {
   void say_given(const Instance& instance) {
     for (const Form& f : instance.conclusions) {
       known_.add(f);
-      said_.add(f, 0);
-      givens_.add(f, instance.hypothesis);
+      said_.add(f, -1 - instance.hypothesis);
     }
     reading_.givens_used.push_back(instance.hypothesis);
   }
@@ -90,14 +89,12 @@ class Board {
       for (UnknownId u : rows.values_used)
         if (const auto value = known_.value(u)) add_uses(Form::of(u).add(Form::number(-*value)), uses);
       for (const Form& f : rows.relations_used) {
-        add_uses(f, uses);
-        add_givens(f, given_texts);
+        add_uses(f, uses, &given_texts);
       }
       append_rows(line.rows, rows.rows);
       if (rows.settled.valid()) gained.push_back(Form::of(rows.settled).add(Form::number(-rows.value)));
       known_.add(claim);
     }
-    uses.erase(0);
     line.uses.assign(uses.begin(), uses.end());
     show_givens(rule, given_texts, line.reason);
     std::vector<Form> all = gained;
@@ -107,8 +104,31 @@ class Board {
     cite(instance.rule);
   }
 
+  // Equal things are chained: "VW = WX" and "WX = XY" make one row, as do "∠P = 108°" and "∠Q = 108°".
   static void append_rows(std::vector<std::string>& rows, const std::vector<std::string>& more) {
-    rows.insert(rows.end(), more.begin(), more.end());
+    for (const std::string& row : more) {
+      if (more.size() > 1 || rows.empty() || !chain(rows.back(), row)) rows.push_back(row);
+    }
+  }
+  static bool chain(std::string& row, const std::string& next) {
+    const std::string equals = " = ";
+    auto count = [&](const std::string& text) {
+      std::size_t n = 0;
+      for (std::size_t at = text.find(equals); at != text.npos; at = text.find(equals, at + 1)) ++n;
+      return n;
+    };
+    if (count(row) == 0 || count(row) > 2 || count(next) != 1) return false;
+    const std::size_t split = next.find(equals), end = row.rfind(equals);
+    const std::string left = next.substr(0, split), right = next.substr(split + equals.size());
+    if (row.substr(end + equals.size()) == left) {
+      row += equals + right;
+      return true;
+    }
+    if (row.substr(end + equals.size()) == right && right.ends_with("°")) {
+      row.insert(end, equals + left);
+      return true;
+    }
+    return false;
   }
 
   void add_line(ReadingLine line, const std::vector<Form>& says) {
@@ -120,19 +140,26 @@ class Board {
     last_ = says;
   }
 
-  void add_uses(const Form& form, std::set<int>& uses) {
-    if (const auto certificate = said_.certificate(form))
-      for (const auto& [line, m] : certificate->parts) uses.insert(line);
-  }
-
-  // Sentences that tie unknowns together ("HJ bisects ∠GHF") and were put in without a line of their own.
-  void add_givens(const Form& form, std::vector<std::string>& texts) const {
-    const auto certificate = givens_.certificate(form);
+  // The lines that an equation rests on, and the sentences that tie unknowns together ("HJ bisects ∠GHF") and were
+  // put in without a line of their own.
+  void add_uses(const Form& form, std::set<int>& uses, std::vector<std::string>* givens = nullptr) const {
+    const auto certificate = said_.certificate(form);
     if (!certificate) return;
-    for (const auto& [hypothesis, m] : certificate->parts) {
+    for (const auto& [tag, m] : certificate->parts) {
+      if (tag > 0) uses.insert(tag);
+      if (tag >= 0 || !givens) continue;
+      const int hypothesis = -1 - tag;
+      if (!ties_unknowns(hypothesis)) continue;
       const Given& given = statement_.givens[static_cast<std::size_t>(hypothesis)];
-      if (std::find(texts.begin(), texts.end(), given.text) == texts.end()) texts.push_back(given.text);
+      if (std::find(givens->begin(), givens->end(), given.text) == givens->end()) givens->push_back(given.text);
     }
+  }
+  bool ties_unknowns(int hypothesis) const {
+    for (const ProofStep& step : proof_.steps)
+      if (step.instance.hypothesis == hypothesis)
+        for (const Form& f : step.instance.conclusions)
+          if (f.terms.size() > 1) return true;
+    return statement_.givens[static_cast<std::size_t>(hypothesis)].phrase.predicate == Predicate::perpendicular;
   }
   void show_givens(const Rule& rule, const std::vector<std::string>& texts, std::string& reason) const {
     if (texts.empty()) return;
@@ -165,8 +192,26 @@ class Board {
   std::string reason(const Instance& instance) const {
     const Rule& rule = catalogue_[instance.rule];
     std::vector<std::string> places;
-    for (PointId p : instance.places) places.push_back(p.valid() ? statement_.names.of(p) : "?");
+    if (rule.builtin)
+      for (const std::string& part : rule.variables.points) places.push_back(shape_part(part, instance.places));
+    else
+      for (PointId p : instance.places) places.push_back(p.valid() ? statement_.names.of(p) : "?");
     return fill_wording(rule, wording_, places);
+  }
+
+  // The named parts of a built-in shape: {line}, {point}, {angle}, {polygon}, or a segment by its ends.
+  std::string shape_part(const std::string& part, const std::vector<PointId>& places) const {
+    auto name = [&](std::size_t i) { return statement_.names.of(places[i]); };
+    if (places.empty()) return {};
+    if (part == "point") return name(0);
+    if (part == "line") return name(1) + name(0) + name(places.size() - 1);
+    if (part == "angle") return "∠" + name(1) + name(0) + name(places.size() - 1);
+    if (part == "polygon") {
+      std::string corners;
+      for (std::size_t i = 0; i < places.size(); ++i) corners += name(i);
+      return corners;
+    }
+    return name(0) + name(places.size() - 1);
   }
 
   void cite(RuleId rule) {
@@ -188,8 +233,12 @@ class Board {
     line.rule = "substitution";
     line.reason = nothing_said ? "given" : "substituting";
     std::set<int> uses;
-    for (const Form& g : proof_.goal) add_uses(g, uses);
-    uses.erase(0);
+    std::vector<std::string> givens;
+    for (const Form& g : proof_.goal) add_uses(g, uses, &givens);
+    std::erase_if(givens, [&](const std::string& text) {
+      return std::any_of(reading_.lines.begin(), reading_.lines.end(),
+                         [&](const ReadingLine& l) { return l.reason.find(text) != std::string::npos; });
+    });
     line.uses.assign(uses.begin(), uses.end());
     line.rows = goal_rows(goal_, proof_.goal, known_, names_, statement_.names);
     if (proof_.contradiction) {
@@ -198,6 +247,8 @@ class Board {
       line.rule = "contradiction";
     }
     if (!proof_.contradiction && all_shown()) line.reason = "as shown";
+    for (std::size_t i = 0; i < givens.size() && !nothing_said && !proof_.contradiction; ++i)
+      line.reason += (i == 0 ? ", given " : i + 1 == givens.size() ? " and " : ", ") + givens[i];
     reading_.lines.push_back(std::move(line));
   }
 
@@ -269,8 +320,7 @@ class Board {
   NameBook names_;
   Reading reading_;
   LinearSystem known_;
-  LinearSystem said_{true};    // tags are line numbers; 0 is a given
-  LinearSystem givens_{true};  // tags are hypotheses
+  LinearSystem said_{true};   // tags: line numbers from 1; hypothesis h is −1 − h
   std::set<UnknownId> wanted_;
   std::vector<Form> last_;
   std::vector<RuleId> cited_;
