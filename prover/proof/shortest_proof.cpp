@@ -8,6 +8,9 @@ namespace prover {
 
 namespace {
 
+constexpr std::uint64_t kShakenRuns = 16;
+constexpr std::int64_t kNoise = 5'000;  // a twentieth of a citation
+
 std::int64_t weight(const SearchProblem& problem, const std::vector<int>& members) {
   std::int64_t sum = 0;
   for (const int i : members) sum += problem.candidates[static_cast<std::size_t>(i)].weight;
@@ -17,8 +20,10 @@ std::int64_t weight(const SearchProblem& problem, const std::vector<int>& member
 // The members that the goal's certificate rests on, when instances enter cheapest first.
 class CheapestFirst {
  public:
-  CheapestFirst(const SearchProblem& problem, const std::vector<bool>& forbidden)
-      : problem_(problem), forbidden_(forbidden), system_(true), support_(problem.candidates.size()) {}
+  CheapestFirst(const SearchProblem& problem, const std::vector<bool>& forbidden,
+                const std::vector<std::int64_t>& weights)
+      : problem_(problem), forbidden_(forbidden), weights_(weights), system_(true),
+        support_(problem.candidates.size()) {}
 
   std::optional<std::vector<int>> run() {
     struct Entry {
@@ -42,8 +47,8 @@ class CheapestFirst {
             return false;
           std::set<int> support;
           for (const Form& p : c.premises) collect(p, support);
-          std::int64_t cost = c.weight;
-          for (const int s : support) cost += problem_.candidates[static_cast<std::size_t>(s)].weight;
+          std::int64_t cost = weights_[static_cast<std::size_t>(i)];
+          for (const int s : support) cost += weights_[static_cast<std::size_t>(s)];
           support_[static_cast<std::size_t>(i)] = std::move(support);
           ready.insert({cost, i});
           return true;
@@ -85,6 +90,7 @@ class CheapestFirst {
 
   const SearchProblem& problem_;
   const std::vector<bool>& forbidden_;
+  const std::vector<std::int64_t>& weights_;
   LinearSystem system_;
   std::vector<int> tags_;                   // certificate tag → candidate
   std::vector<std::set<int>> support_;      // all that a candidate's premises rest on
@@ -110,31 +116,49 @@ std::vector<int> without_needless(const SearchProblem& problem, std::vector<int>
   return members;
 }
 
+// Weights with noise, so that ties and near ties fall differently: the same noise on every machine.
+std::vector<std::int64_t> shaken(const std::vector<std::int64_t>& weights, std::uint64_t run) {
+  std::vector<std::int64_t> noisy = weights;
+  std::uint64_t state = run * 0x9e3779b97f4a7c15ULL;
+  for (std::int64_t& w : noisy) {
+    state += 0x9e3779b97f4a7c15ULL;  // splitmix64 (Steele, Lea, Flood 2014; from memory)
+    std::uint64_t z = state;
+    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9ULL;
+    z = (z ^ (z >> 27)) * 0x94d049bb133111ebULL;
+    z ^= z >> 31;
+    w += static_cast<std::int64_t>(z % static_cast<std::uint64_t>(w / 2 + kNoise));
+  }
+  return noisy;
+}
+
 }  // namespace
 
 std::optional<LightSet> shortest_proof(const SearchProblem& problem, const Budget& budget) {
   std::vector<bool> forbidden(problem.candidates.size(), false);
-  auto attempt = [&]() -> std::optional<std::vector<int>> {
-    auto members = CheapestFirst(problem, forbidden).run();
+  std::vector<std::int64_t> weights;
+  for (const Candidate& c : problem.candidates) weights.push_back(c.weight);
+  auto attempt = [&](const std::vector<std::int64_t>& by) -> std::optional<std::vector<int>> {
+    auto members = CheapestFirst(problem, forbidden, by).run();
     if (!members) return std::nullopt;
     return without_needless(problem, std::move(*members));
   };
-  auto best = attempt();
+  auto best = attempt(weights);
   if (!best) return std::nullopt;
+  auto keep_if_lighter = [&](std::optional<std::vector<int>> other) {
+    if (!other || weight(problem, *other) >= weight(problem, *best)) return false;
+    best = std::move(other);
+    return true;
+  };
+  for (std::uint64_t run = 1; run <= kShakenRuns && !budget.exhausted(); ++run) keep_if_lighter(attempt(shaken(weights, run)));
   for (bool improved = true; improved && !budget.exhausted();) {
     improved = false;
-    std::vector<int> dear = *best;
+    const std::vector<int> dear = *best;
     for (const int member : dear) {
-      if (budget.exhausted()) break;
+      if (budget.exhausted() || improved) break;
       if (problem.candidates[static_cast<std::size_t>(member)].weight == 0) continue;
       forbidden[static_cast<std::size_t>(member)] = true;
-      auto other = attempt();
+      improved = keep_if_lighter(attempt(weights));
       forbidden[static_cast<std::size_t>(member)] = false;
-      if (other && weight(problem, *other) < weight(problem, *best)) {
-        best = std::move(other);
-        improved = true;
-        break;
-      }
     }
   }
   LightSet light;
