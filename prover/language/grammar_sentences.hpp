@@ -75,6 +75,6 @@ struct sentence_body : sor<goals, seq<clauses, opt<plus<joint>, goals>>, seq<plu
 struct sentence : part<Part::sentence, blanks, sor<seq<remark, ending>, seq<remarks, star<opening>, sor<at<ending>, sentence_body>, ending>>> {};
 
 struct find_line : part<Part::sentence, blanks, goal_opening, sor<goals, find_body>, ending> {};
-struct prove_line : part<Part::sentence, blanks, goal_opening, sor<seq<prove_verb, prove_body>, goals, prove_body>, ending> {};
+struct prove_line : part<Part::sentence, blanks, goal_opening, sor<goals, prove_body>, opt<plus<joint>, goals>, ending> {};
 
 }  // namespace prover::grammar

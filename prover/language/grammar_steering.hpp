@@ -7,7 +7,7 @@ namespace prover::grammar {
 // taught: angle facts, parallel lines; not congruence
 struct between_names : seq<star<sor<one<',', ';', '.'>, some_blanks>>> {};
 struct name_text : plus<not_at<one<',', ';', '\n'>>, not_at<one<'.'>, sor<eof, some_blanks>>, pegtl::any> {};
-struct excluded_name : part<Part::excluded, words<"not|without|but? not?">, part<Part::name, name_text>> {};
+struct excluded_name : part<Part::excluded, sor<words<"but? not">, words<"without">>, part<Part::name, name_text>> {};
 struct taught_line
     : part<Part::sentence, between_names, star<sor<excluded_name, seq<opt<words<"and">>, part<Part::name, name_text>>>, between_names>, eof> {};
 

@@ -10,19 +10,19 @@ struct gap : star<one<' ', '\t', '\r'>> {};  // blanks within a line
 struct line_end : sor<pegtl::eol, eof> {};
 struct comment : seq<one<'#'>, star<not_at<line_end>, pegtl::any>> {};
 
-struct find_head : seq<opt<bare_word<"to">, gap>, bare_word<"find|name">> {};
-struct prove_head : seq<opt<bare_word<"to">, gap>, bare_word<"prove">> {};
-struct add_head : bare_word<"add"> {};
-struct given_head : sor<bare_word<"given|givens">, seq<bare_word<"as">, gap, bare_word<"drawn">>> {};
-struct taught_head : bare_word<"taught"> {};
-struct figure_head : bare_word<"figure"> {};
-struct story_head : bare_word<"story"> {};
-struct work_head : bare_word<"work"> {};
-struct other_head : bare_word<"answer|lesson|expect"> {};
+struct head_colon : seq<gap, one<':'>, gap> {};
+struct find_head : seq<opt<bare_word<"to">, gap>, bare_word<"find|name">, head_colon> {};
+struct prove_head : seq<opt<bare_word<"to">, gap>, bare_word<"prove">, head_colon> {};
+struct add_head : seq<bare_word<"add">, head_colon> {};
+struct given_head : seq<sor<bare_word<"given|givens">, seq<bare_word<"as">, gap, bare_word<"drawn">>>, head_colon> {};
+struct taught_head : seq<bare_word<"taught">, head_colon> {};
+struct figure_head : seq<bare_word<"figure">, head_colon> {};
+struct story_head : seq<bare_word<"story">, head_colon> {};
+struct work_head : seq<bare_word<"work">, head_colon> {};
+struct other_head : seq<bare_word<"answer|lesson|expect">, head_colon> {};
 struct sentence_head : seq<opt<bare_word<"hence|also">, gap>, sor<find_head, prove_head, add_head, given_head>> {};
 struct whole_head : sor<taught_head, figure_head, story_head, other_head> {};
-struct head_colon : seq<gap, one<':'>, gap> {};
-struct any_head : seq<sor<whole_head, work_head, sentence_head>, head_colon> {};
+struct any_head : sor<whole_head, work_head, sentence_head> {};
 
 // "(a)", "(iv)", "3.", "2)", "Question 3:"
 struct label
@@ -47,10 +47,10 @@ struct whole_text : plus<not_at<sor<line_end, one<'#'>>>, sor<continued, plain_w
 // A pupil's work may stand on the lines below its keyword, up to the next keyword.
 struct work_line : plus<not_at<sor<line_end, one<'#'>>>, pegtl::any> {};
 struct work_below : star<not_at<eof>, not_at<gap, any_head>, gap, opt<work_line>, opt<comment>, sor<pegtl::eol, at<eof>>> {};
-struct work : seq<work_head, head_colon, sor<seq<work_line, opt<comment>, sor<pegtl::eol, eof>>, seq<opt<comment>, sor<pegtl::eol, eof>, work_below>>> {};
+struct work : seq<work_head, sor<seq<work_line, opt<comment>, sor<pegtl::eol, eof>>, seq<opt<comment>, sor<pegtl::eol, eof>, work_below>>> {};
 
 struct sentences : star<sor<full_stop, semicolon, seq<gap, sentence_text>, one<' ', '\t', '\r'>>> {};
-struct headed : seq<sor<seq<whole_head, head_colon, opt<whole_text>>, seq<opt<sentence_head, head_colon>, sentences>>, opt<comment>, line_end> {};
+struct headed : seq<sor<seq<whole_head, opt<whole_text>>, seq<opt<sentence_head>, sentences>>, opt<comment>, line_end> {};
 struct line_begin : pegtl::success {};
 struct text_line : seq<not_at<eof>, line_begin, gap, opt<label>, sor<work, headed>> {};
 struct text : seq<star<text_line>, eof> {};
@@ -84,7 +84,8 @@ struct Heads {
   template <class Input>
   static void apply(const Input& in, Cutter& cutter) {
     cutter.next.kind = kind;
-    cutter.next.keyword = {in.begin(), in.size()};
+    const std::string_view head(in.begin(), in.size());
+    cutter.next.keyword = head.substr(0, head.find_first_of(" \t\r:"));
   }
 };
 template <> struct Cut<grammar::find_head> : Heads<LineKind::find> {};

@@ -75,7 +75,8 @@ class ProblemParser {
     const std::vector<Piece> pieces = cut_into_pieces(text_);
     for (const Piece& piece : pieces) {
       read(piece);
-      if (problem_.diagnostics.size() >= give_up_after || too_many_points()) break;
+      gave_up_ = problem_.diagnostics.size() >= give_up_after || too_many_points();
+      if (gave_up_) break;
     }
     if (pieces.empty()) {
       draft_.error({0, 0}, "there is nothing in this text", "write what is given, one sentence a line, and \"find: angle ABC\"");
@@ -193,7 +194,7 @@ class ProblemParser {
     for (const PointId p : draft_.hidden) problem_.hidden[p.index()] = true;
     problem_.called = draft_.called;
     problem_.assumptions = draft_.assumptions;
-    if (!asked_ && !problem_.sentences.empty()) {
+    if (!asked_ && !gave_up_ && !problem_.sentences.empty()) {
       draft_.error(problem_.sentences.back().span, "nothing is asked", "add a line such as \"find: angle ABC\" or \"prove: AB = AC\"");
     }
     check_goal_points();
@@ -211,7 +212,7 @@ class ProblemParser {
     mark(problem_.added);
     for (const auto& [name, angle] : problem_.called) known.insert({angle.arm1, angle.vertex, angle.arm2});
     for (const DrawnPoint& drawn : problem_.drawn) known.insert(drawn.point);
-    if (known.empty()) return;
+    if (known.empty() || gave_up_) return;
     std::vector<std::string> names;
     for (const PointId p : known) {
       if (p.valid()) names.push_back(problem_.names.of(p));
@@ -258,9 +259,8 @@ class ProblemParser {
     all.erase(std::unique(all.begin(), all.end(), [](const Diagnostic& a, const Diagnostic& b) { return a.span == b.span && a.message == b.message; }), all.end());
     if (all.size() <= max_diagnostics) return;
     const std::size_t more = all.size() - max_diagnostics;
-    const bool gave_up = all.size() >= give_up_after;
     all.resize(max_diagnostics);
-    all.push_back({Severity::error, all.back().span, "and " + std::to_string(more) + (gave_up ? " or more" : " more"), "put the first ones right and look again"});
+    all.push_back({Severity::error, all.back().span, "and " + std::to_string(more) + (gave_up_ ? " or more" : " more"), "put the first ones right and look again"});
   }
 
   std::string_view text_;
@@ -269,6 +269,7 @@ class ProblemParser {
   Reader reader_;
   std::string not_understood_;  // sentences with a mistake, one after the other
   bool asked_ = false;
+  bool gave_up_ = false;
   bool last_was_goal_ = false;
 };
 
