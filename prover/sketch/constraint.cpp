@@ -153,7 +153,9 @@ double winding(const Constraint& constraint, const double* x) {
   double sum = 0;
   for (const Summand& term : constraint.terms) {
     const Vector u = at(x, term.b) - p, v = at(x, term.c) - p;
-    sum += direction({dot(u, v), cross(u, v)});
+    const double seen = direction({dot(u, v), cross(u, v)});
+    if (std::fabs(seen) > pi - 1e-5) return 0;  // on the side
+    sum += seen;
   }
   return constraint.terms.front().coefficient * (std::fabs(sum) > pi ? 1 : -1);
 }

@@ -34,7 +34,7 @@ enum class Form {
   lengths,      // sum of coefficient · |ab| or · number, + constant, by the sum of the same without signs
   numbers,      // the same for numbers alone, by 1 + that sum
   linear,       // sum of coefficient · variable a, by the distance of two points
-  winding,      // coefficient · (+1 inside, -1 outside): point a against the polygon of the others; no derivative
+  winding,      // coefficient · (+1 inside, -1 outside, 0 on a side) of point a and the polygon; no derivative
 };
 
 struct Summand {

@@ -26,7 +26,7 @@ void Placer::order(const std::vector<PointId>& p) {
 void Placer::meet(PointId p, PointId a, PointId b, PointId c, PointId d) {
   const Vector u = at(b) - at(a), v = at(d) - at(c);
   const double det = cross(u, v);
-  if (std::fabs(det) < 0.05 * norm(u) * norm(v)) return;
+  if (std::fabs(det) <= 0.05 * norm(u) * norm(v)) return;
   put(p, at(a) + (cross(at(c) - at(a), v) / det) * u);
 }
 

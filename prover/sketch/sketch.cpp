@@ -130,7 +130,10 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
   const auto wanted = static_cast<std::size_t>(std::max(options.wanted, 0));
   int fruitless = 0, fresh = 0;
   report.stop = StopReason::saturated;
-  if (!system.has_branches()) return report;
+  if (points == 0 || !system.has_branches()) {
+    report.best_residual = 0;
+    return report;
+  }
 
   for (int start = 0; start < options.starts && wanted > 0; ++start) {
     if (budget.exhausted()) {
