@@ -6,7 +6,7 @@
 // what is free, so the figure keeps the shape of its start where the givens allow, which is what makes different
 // starts end in different sketches; a method that pivots moves a few coordinates far instead and keeps none.
 // Eigen's own Levenberg–Marquardt (MINPACK's, by pivoted QR of the dense matrix) was tried on the published problems:
-// twice the time to the first figure, fifteen times for the whole search, and no more arrangements.
+// twice the time to the first figure, and about fifteen times for the whole search (there without our early ends).
 #pragma once
 #include <optional>
 #include <utility>
