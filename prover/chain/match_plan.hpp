@@ -36,12 +36,17 @@ struct MatchPlan {
   std::vector<bool> names_line;     // by variable: only ever used to name a line
   std::vector<int> fact_phrases;    // conditions that are facts: new facts trigger the rule
   std::vector<std::pair<PointId, PointId>> lines_used;  // variable pairs that must be drawn
+  std::vector<std::vector<int>> symmetries;  // exchanges of variables that leave the rule as it is (not the identity)
   bool two_triangles = false;       // given is two triangles tied by equal parts: joined by hashing
 };
 
 // `first_fact`: the condition (an index of `fact_phrases`' values) that is matched first, against new facts; -1 when
 // the rule has none.
 MatchPlan make_plan(const Rule& rule, int first_fact = -1);
+
+// Exchanges of variables, other than the identity, that leave the rule as it is; only for rules of up to six
+// variables.
+std::vector<std::vector<int>> symmetries_of(const Rule& rule);
 
 // Does the phrase, as a condition, ask for a known fact (rather than an equation or a position)?
 bool is_fact_phrase(const Phrase& phrase);

@@ -133,27 +133,19 @@ std::vector<std::vector<PointId>> readings(FactKind kind, const std::vector<Poin
 
 }  // namespace
 
-Matcher::Matcher(const Catalogue& catalogue, RuleId rule, Knowledge& knowledge)
-    : catalogue_(catalogue), rule_(rule), knowledge_(knowledge) {
-  const Rule& r = catalogue[rule];
-  plans_.push_back(make_plan(r));
-  const std::vector<int> facts = plans_.front().fact_phrases;
-  if (!facts.empty()) {
-    plans_.clear();
-    for (const int f : facts) plans_.push_back(make_plan(r, f));
-  }
-  places_.assign(r.variables.points.size(), PointId());
-}
+Matcher::Matcher(const Catalogue& catalogue, RuleId rule, const PlanBook& plans, Knowledge& knowledge)
+    : catalogue_(catalogue), rule_(rule), knowledge_(knowledge), plans_(&plans[rule].plans),
+      places_(catalogue[rule].variables.points.size()) {}
 
 void Matcher::match_figure() {
   since_ = until_ = 0;
-  run(plans_.front(), 0);
+  run(plans_->front(), 0);
 }
 
 void Matcher::match_facts(std::size_t since, std::size_t until) {
   since_ = since;
   until_ = until;
-  for (const MatchPlan& plan : plans_) run(plan, 0);
+  for (const MatchPlan& plan : *plans_) run(plan, 0);
 }
 
 template <class Continue>
@@ -265,9 +257,25 @@ bool Matcher::fact_known(const Phrase& phrase) const {
   return std::all_of(meaning.forms.begin(), meaning.forms.end(), [&](const Form& f) { return knowledge_.entails(f); });
 }
 
+// Of the places that a symmetry of the rule turns into each other, the least is taken.
+bool Matcher::first_of_its_images() const {
+  for (const auto& symmetry : plans_->front().symmetries) {
+    for (std::size_t v = 0; v < places_.size(); ++v) {
+      const PointId image = places_[static_cast<std::size_t>(symmetry[v])];
+      if (image == places_[v]) continue;
+      if (image < places_[v]) return false;
+      break;
+    }
+  }
+  return true;
+}
+
 void Matcher::run(const MatchPlan& plan, std::size_t step) {
   if (knowledge_.full() || knowledge_.budget.stop.stop_requested()) return;
-  if (step == plan.steps.size()) return offer_at(places_);
+  if (step == plan.steps.size()) {
+    if (first_of_its_images()) offer_at(places_);
+    return;
+  }
   const MatchStep& s = plan.steps[step];
   const Arrangement& figure = knowledge_.arrangement;
   switch (s.action) {
@@ -371,7 +379,7 @@ void Matcher::run(const MatchPlan& plan, std::size_t step) {
 void Matcher::offer_at(const std::vector<PointId>& places) {
   const Rule& rule = catalogue_[rule_];
   const Arrangement& figure = knowledge_.arrangement;
-  const MatchPlan& plan = plans_.front();
+  const MatchPlan& plan = plans_->front();
   Instance instance;
   instance.rule = rule_;
   instance.places = places;

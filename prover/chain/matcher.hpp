@@ -4,21 +4,21 @@
 #include <vector>
 
 #include "prover/chain/knowledge.hpp"
-#include "prover/chain/match_plan.hpp"
+#include "prover/chain/plan_book.hpp"
 
 namespace prover {
 
 class Matcher {
  public:
-  Matcher(const Catalogue& catalogue, RuleId rule, Knowledge& knowledge);
+  Matcher(const Catalogue& catalogue, RuleId rule, const PlanBook& plans, Knowledge& knowledge);
 
   // Rules without fact conditions: all places, once.
   void match_figure();
   // Rules with fact conditions: all places in which some condition is one of the facts from index `since` on.
   void match_facts(std::size_t since, std::size_t until);
-  bool rests_on_facts() const { return !plans_.front().fact_phrases.empty(); }
-  bool two_triangles() const { return plans_.front().two_triangles; }
-  const MatchPlan& plan() const { return plans_.front(); }
+  bool rests_on_facts() const { return !plans_->front().fact_phrases.empty(); }
+  bool two_triangles() const { return plans_->front().two_triangles; }
+  const MatchPlan& plan() const { return plans_->front(); }
   RuleId rule() const { return rule_; }
 
   // The instance at the given places, when all that depends on the figure alone holds.
@@ -31,6 +31,7 @@ class Matcher {
                    std::size_t pair);
   void place_points(const MatchPlan& plan, std::size_t step, const Phrase& phrase,
                     const std::vector<PointId>& points);
+  bool first_of_its_images() const;
   bool positions_known(const Phrase& phrase) const;
   bool fact_known(const Phrase& phrase) const;
   template <class Continue>
@@ -41,7 +42,7 @@ class Matcher {
   const Catalogue& catalogue_;
   RuleId rule_;
   Knowledge& knowledge_;
-  std::vector<MatchPlan> plans_;      // one for each fact condition, or one
+  const std::vector<MatchPlan>* plans_;  // one for each fact condition, or one
   std::vector<PointId> places_;       // by variable; not valid while open
   std::size_t since_ = 0, until_ = 0; // the new facts
 };

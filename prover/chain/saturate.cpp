@@ -17,6 +17,7 @@ namespace {
 
 // The rules of one run, sorted by how they are matched.
 struct RuleBook {
+  std::shared_ptr<const PlanBook> plans;
   std::vector<Matcher> figure_rules, fact_rules;
   std::vector<std::pair<Matcher, std::optional<TrianglePairs>>> pair_rules;
   std::vector<RuleId> builtin = std::vector<RuleId>(32);
@@ -26,6 +27,7 @@ struct RuleBook {
 
 RuleBook sort_rules(const Catalogue& catalogue, const std::vector<bool>& allowed, Knowledge& knowledge) {
   RuleBook book;
+  book.plans = PlanBook::of(catalogue);
   for (std::size_t i = 0; i < catalogue.rules.size(); ++i) {
     const Rule& rule = catalogue.rules[i];
     const RuleId id(static_cast<std::int64_t>(i));
@@ -35,7 +37,7 @@ RuleBook sort_rules(const Catalogue& catalogue, const std::vector<bool>& allowed
       continue;
     }
     if (!allowed[i] || rule.then.empty()) continue;
-    Matcher matcher(catalogue, id, knowledge);
+    Matcher matcher(catalogue, id, *book.plans, knowledge);
     if (matcher.two_triangles())
       book.pair_rules.emplace_back(std::move(matcher), std::nullopt);
     else if (matcher.rests_on_facts())

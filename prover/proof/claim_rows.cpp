@@ -219,10 +219,9 @@ ClaimRows claim_rows(const Form& claim, const LinearSystem& known, const NameBoo
   if (open.empty() && !known.reduce(claim).is_zero()) out.rows.push_back(conflict_row(claim, known, names));
   if (open.size() < 2) return out;
   // Several unknowns that are tied to one: write all in terms of it and solve.
-  std::vector<UnknownId> targets;
-  for (UnknownId u : open)
-    if (wanted.contains(u)) targets.insert(targets.begin(), u);
-    else targets.push_back(u);
+  std::vector<UnknownId> targets = open;
+  for (UnknownId u : wanted)
+    if (!known.value(u)) targets.insert(targets.begin(), u);
   // An unknown number (x) carries the others where there is one.
   for (UnknownId u : names.numbers()) targets.insert(targets.begin(), u);
   for (UnknownId t : targets) {

@@ -280,7 +280,9 @@ class Board {
       // The claim itself, in the words of the line.
       return goal_.claims.size() == 1 && rows.size() == 1;
     }
-    return goal.terms.size() == 1 && rows.front().find(names_.of(goal.terms[0].first)) != std::string::npos;
+    if (goal.terms.size() != 1) return false;
+    const std::string name = names_.of(goal.terms[0].first) + " = ";
+    return rows.front().starts_with(name) || rows.back().starts_with(name);
   }
 
   std::string title() const {

@@ -33,24 +33,40 @@ class CheapestFirst {
         return cost != other.cost ? cost < other.cost : index < other.index;
       }
     };
+    struct Waiting {
+      int index;
+      std::vector<Form> open;  // premises not yet known to follow, as last reduced
+    };
     std::set<Entry> ready;
-    std::vector<int> waiting;
-    for (std::size_t i = 0; i < problem_.candidates.size(); ++i)
-      if (!forbidden_[i]) waiting.push_back(static_cast<int>(i));
-    for (std::size_t last_rank = static_cast<std::size_t>(-1);;) {
+    std::vector<Waiting> waiting;
+    auto admit = [&](int i) {
+      const Candidate& c = problem_.candidates[static_cast<std::size_t>(i)];
+      std::set<int> support;
+      for (const Form& p : c.premises) collect(p, support);
+      std::int64_t cost = weights_[static_cast<std::size_t>(i)];
+      for (const int s : support) cost += weights_[static_cast<std::size_t>(s)];
+      support_[static_cast<std::size_t>(i)] = std::move(support);
+      ready.insert({cost, i});
+    };
+    for (std::size_t i = 0; i < problem_.candidates.size(); ++i) {
+      if (forbidden_[i]) continue;
+      if (problem_.candidates[i].premises.empty())
+        admit(static_cast<int>(i));
+      else
+        waiting.push_back({static_cast<int>(i), problem_.candidates[i].premises});
+    }
+    for (std::size_t last_rank = 0;;) {
       if (last_rank != system_.rank()) {
         last_rank = system_.rank();
-        std::erase_if(waiting, [&](int i) {
-          const Candidate& c = problem_.candidates[static_cast<std::size_t>(i)];
-          if (!std::all_of(c.premises.begin(), c.premises.end(),
-                           [&](const Form& p) { return system_.entails(p); }))
-            return false;
-          std::set<int> support;
-          for (const Form& p : c.premises) collect(p, support);
-          std::int64_t cost = weights_[static_cast<std::size_t>(i)];
-          for (const int s : support) cost += weights_[static_cast<std::size_t>(s)];
-          support_[static_cast<std::size_t>(i)] = std::move(support);
-          ready.insert({cost, i});
+        std::erase_if(waiting, [&](Waiting& w) {
+          for (Form& form : w.open) {
+            if (form.is_zero()) continue;
+            const bool changed = std::any_of(form.terms.begin(), form.terms.end(),
+                                             [&](const auto& term) { return system_.is_pivot(term.first); });
+            if (changed) form = system_.reduce(form);
+            if (!form.is_zero()) return false;
+          }
+          admit(w.index);
           return true;
         });
       }

@@ -1,6 +1,7 @@
 // From rule files to the catalogue: one order for all, one rule a name, a broken file never takes the others
 // along.
 #include <algorithm>
+#include <atomic>
 #include <array>
 #include <cassert>
 #include <map>
@@ -55,10 +56,10 @@ std::vector<std::string> Catalogue::ids() const {
   return out;
 }
 
-LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files) {
+LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files, Examples examples) {
   std::vector<Candidate> candidates;
   candidates.reserve(files.size());
-  for (const RuleFile& file : files) candidates.push_back({&file, parse_rule(file)});
+  for (const RuleFile& file : files) candidates.push_back({&file, parse_rule(file, examples)});
   refuse_second_names(candidates);
 
   LoadedCatalogue loaded;
@@ -73,12 +74,14 @@ LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files) {
     return a.file->name < b.file->name;
   });
   for (Candidate& c : candidates) loaded.catalogue.rules.push_back(std::move(c.parsed.rule));
+  static std::atomic<std::uint64_t> loads{0};
+  loaded.catalogue.serial = ++loads;
   return loaded;
 }
 
 const Catalogue& standard_catalogue() {
   static const Catalogue catalogue = [] {
-    LoadedCatalogue loaded = load_catalogue(builtin_rule_files());
+    LoadedCatalogue loaded = load_catalogue(builtin_rule_files(), Examples::kept);
     assert(loaded.mistakes.empty() &&
            "the rules compiled into the program must load; tests/rules says what is wrong");
     return std::move(loaded.catalogue);

@@ -12,6 +12,7 @@
 //   say;
 //           the places are found by code with that name, and the file gives wording, cost and examples.
 #pragma once
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
@@ -89,6 +90,7 @@ struct Rule {
 // All rules, in a fixed order (topic order, then file name). The order is used to break ties.
 struct Catalogue {
   std::vector<Rule> rules;
+  std::uint64_t serial = 0;  // another one for every catalogue loaded, so that what is worked out from its rules can be kept
   std::optional<RuleId> find(std::string_view id) const;
   const Rule& operator[](RuleId id) const { return rules[id.index()]; }
   std::vector<std::string> ids() const;
@@ -106,7 +108,10 @@ struct LoadedCatalogue {
 
 // The rules compiled into the program (a generated source holds their text).
 const std::vector<RuleFile>& builtin_rule_files();
-LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files);
+// Examples are most of a rule file's text. `checked` reads them for mistakes; `kept` keeps their text only, for the
+// rules compiled into the program, whose examples the tests have read.
+enum class Examples { checked, kept };
+LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files, Examples examples = Examples::checked);
 const Catalogue& standard_catalogue();  // loaded once
 
 // A reason with its places filled in: braces replaced through `place`, which maps a variable to the printed

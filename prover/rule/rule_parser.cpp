@@ -25,7 +25,7 @@ std::string_view topic_of(std::string_view file_name) {
 
 class RuleParser {
  public:
-  explicit RuleParser(const RuleFile& file) : file_(file) {
+  RuleParser(const RuleFile& file, Examples examples) : file_(file), examples_(examples) {
     result_.rule.topic = std::string(topic_of(file.name));
   }
 
@@ -228,13 +228,16 @@ class RuleParser {
     example.givens = one_line(givens);
     example.conclusion = one_line(conclusion);
     example.line = static_cast<int>(line_column(file_.text, f.begin).line);
-    Names names;
-    parse_phrases(givens, names, result_.diagnostics, f.begin + word);
-    parse_phrases(conclusion, names, result_.diagnostics, f.begin + gives + 7);
+    if (examples_ == Examples::checked) {
+      Names names;
+      parse_phrases(givens, names, result_.diagnostics, f.begin + word);
+      parse_phrases(conclusion, names, result_.diagnostics, f.begin + gives + 7);
+    }
     result_.rule.examples.push_back(std::move(example));
   }
 
   const RuleFile& file_;
+  Examples examples_;
   ParsedRule result_;
   RulePlaces places_;
   std::vector<std::string> seen_;
@@ -242,8 +245,8 @@ class RuleParser {
 
 }  // namespace
 
-ParsedRule parse_rule(const RuleFile& file) {
-  return RuleParser(file).run();
+ParsedRule parse_rule(const RuleFile& file, Examples examples) {
+  return RuleParser(file, examples).run();
 }
 
 }  // namespace prover

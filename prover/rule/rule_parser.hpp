@@ -10,6 +10,6 @@ struct ParsedRule {
   Span id_span;
   std::vector<Diagnostic> diagnostics;
 };
-ParsedRule parse_rule(const RuleFile& file);
+ParsedRule parse_rule(const RuleFile& file, Examples examples = Examples::checked);
 
 }  // namespace prover

@@ -31,6 +31,28 @@ bool shows(const Sketch& figure, const Position& p) {
   return false;
 }
 
+// What a figure would have to show for the position to fail, as givens to draw with; nothing for degenerate ways.
+std::vector<Phrase> opposites(const Position& p) {
+  auto phrase = [](Predicate predicate, std::vector<PointId> points) {
+    Phrase one;
+    one.predicate = predicate;
+    one.points = std::move(points);
+    one.point_spans.resize(one.points.size());
+    return one;
+  };
+  switch (p.kind) {
+    case PositionKind::same_side:
+      return {phrase(Predicate::opposite_sides, {p.a, p.b, p.c, p.d})};
+    case PositionKind::opposite_sides:
+      return {phrase(Predicate::same_side, {p.a, p.b, p.c, p.d})};
+    case PositionKind::between:
+      return {phrase(Predicate::line_order, {p.b, p.a, p.c}), phrase(Predicate::line_order, {p.a, p.c, p.b})};
+    case PositionKind::not_collinear:
+      break;
+  }
+  return {};
+}
+
 std::set<Position> seen_positions(const Attempt& attempt) {
   std::set<Position> seen;
   auto note = [&](const CheckedProof& proof) {
@@ -87,6 +109,27 @@ void split(const Statement& statement, const AttemptOptions& options, const Budg
   solved.covers_all_figures = std::all_of(covered.begin(), covered.end(), [](bool c) { return c; });
 }
 
+// Agreement of figures is evidence, not proof: every position that a proof reads from them is challenged by trying
+// to draw the opposite. True when that succeeded; the figure found joins the others.
+bool challenged(const Statement& statement, const Attempt& one, const Budget& budget, Solved& solved, double& ms) {
+  SketchOptions quick;
+  quick.wanted = 1;
+  quick.starts = 60;
+  quick.seek_arrangements = false;
+  bool found = false;
+  for (const Position& p : seen_positions(one))
+    for (const Phrase& opposite : opposites(p)) {
+      if (budget.exhausted()) return found;
+      Statement other = statement;
+      other.givens.push_back({opposite, {}, false});
+      SketchReport report = timed_sketch(other, budget.share(0.5), quick, ms);
+      if (report.sketches.empty()) continue;
+      solved.figures.sketches.push_back(std::move(report.sketches[0]));
+      found = true;
+    }
+  return found;
+}
+
 std::vector<std::size_t> all_of(const std::vector<Sketch>& figures) {
   std::vector<std::size_t> all(figures.size());
   for (std::size_t i = 0; i < all.size(); ++i) all[i] = i;
@@ -120,23 +163,26 @@ Solved solve(const Statement& statement, const AttemptOptions& options, const Bu
     keep(std::move(first));
     return solved;
   }
-  Attempt second = attempt(statement, figures, options, budget.share(0.6), times);
-  if (settled(second)) {
-    keep(std::move(second));
-    return solved;
-  }
+  // Drawn lines, then named points joined; again when a challenge finds a figure that shows something else.
   AttemptOptions joined = options;
   joined.join_points = true;
-  if (!budget.exhausted()) {
-    Attempt third = attempt(statement, figures, joined, budget.share(0.6), times);
-    if (settled(third)) {
-      keep(std::move(third));
+  Attempt best;
+  constexpr int most_challenges = 4;
+  for (int round = 0; round <= most_challenges && !budget.exhausted(); ++round) {
+    best = attempt(statement, figures, options, budget.share(0.6), times);
+    if (!settled(best) && !budget.exhausted()) {
+      Attempt third = attempt(statement, figures, joined, budget.share(0.6), times);
+      if (settled(third)) best = std::move(third);
+    }
+    if (!settled(best)) break;
+    if (!challenged(statement, best, budget, solved, sketch_ms)) {
+      keep(std::move(best));
       return solved;
     }
   }
   if (!budget.exhausted()) split(statement, options, budget, times, solved);
   if (solved.cases.empty()) {
-    keep(std::move(second));
+    keep(std::move(best));
     solved.covers_all_figures = false;
   }
   return solved;
