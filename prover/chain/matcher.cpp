@@ -271,7 +271,7 @@ bool Matcher::first_of_its_images() const {
 }
 
 void Matcher::run(const MatchPlan& plan, std::size_t step) {
-  if (knowledge_.full() || knowledge_.budget.stop.stop_requested()) return;
+  if (knowledge_.full() || (++steps_ % 256 == 0 && (out_of_time_ = knowledge_.budget.exhausted())) || out_of_time_) return;
   if (step == plan.steps.size()) {
     if (first_of_its_images()) offer_at(places_);
     return;
@@ -290,29 +290,27 @@ void Matcher::run(const MatchPlan& plan, std::size_t step) {
     }
     case MatchAction::drawn_triangle: {
       const auto& p = plan.conditions[static_cast<std::size_t>(s.phrase)].points;
-      auto corners = [&](std::size_t v) {
-        std::vector<PointId> list;
-        if (places_[v].valid())
-          list.push_back(places_[v]);
-        else
-          for (std::size_t i = 0; i < figure.point_count(); ++i) list.emplace_back(static_cast<std::int64_t>(i));
-        return list;
+      // Corners already placed, or the points joined to them; every point only for the first.
+      std::array<std::size_t, 3> v{p[0].index(), p[1].index(), p[2].index()};
+      std::stable_partition(v.begin(), v.end(), [&](std::size_t i) { return places_[i].valid(); });
+      auto candidates = [&](std::size_t i, PointId near) {
+        if (places_[v[i]].valid()) return std::vector<PointId>{places_[v[i]]};
+        if (near.valid()) return figure.joined_to(near);
+        std::vector<PointId> every;
+        for (std::size_t q = 0; q < figure.point_count(); ++q) every.emplace_back(static_cast<std::int64_t>(q));
+        return every;
       };
-      for (PointId a : corners(p[0].index()))
-        with(p[0].index(), a, [&] {
-          for (PointId b : corners(p[1].index())) {
-            if (b == a || !figure.line(a, b).valid()) continue;
-            with(p[1].index(), b, [&] {
-              for (PointId c : corners(p[2].index())) {
-                if (c == a || c == b || !figure.line(a, c).valid() || !figure.line(b, c).valid() ||
-                    figure.line(a, b) == figure.line(b, c) ||
-                    !figure.known({PositionKind::not_collinear, a, b, c, {}}))
-                  continue;
-                with(p[2].index(), c, [&] { run(plan, step + 1); });
-              }
-            });
+      for (PointId a : candidates(0, PointId()))
+        for (PointId b : candidates(1, a)) {
+          const LineId ab = figure.line(a, b);
+          if (a == b || !ab.valid()) continue;
+          for (PointId c : candidates(2, b)) {
+            if (c == a || c == b || !figure.line(a, c).valid() || !figure.line(b, c).valid() ||
+                figure.line(b, c) == ab || !figure.known({PositionKind::not_collinear, a, b, c, {}}))
+              continue;
+            with(v[0], a, [&] { with(v[1], b, [&] { with(v[2], c, [&] { run(plan, step + 1); }); }); });
           }
-        });
+        }
       break;
     }
     case MatchAction::on_line_order: {

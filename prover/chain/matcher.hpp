@@ -45,6 +45,8 @@ class Matcher {
   const std::vector<MatchPlan>* plans_;  // one for each fact condition, or one
   std::vector<PointId> places_;       // by variable; not valid while open
   std::size_t since_ = 0, until_ = 0; // the new facts
+  std::size_t steps_ = 0;             // the clock is asked once in a while
+  bool out_of_time_ = false;
 };
 
 }  // namespace prover

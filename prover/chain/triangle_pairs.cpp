@@ -35,19 +35,18 @@ std::optional<int> side_of(const Expression& e, const std::array<std::size_t, 3>
 
 std::vector<std::array<PointId, 3>> drawn_triangles(const Arrangement& figure) {
   std::vector<std::array<PointId, 3>> all;
-  const auto n = static_cast<std::int64_t>(figure.point_count());
-  for (std::int64_t i = 0; i < n; ++i)
-    for (std::int64_t j = i + 1; j < n; ++j) {
-      const PointId a(i), b(j);
+  for (std::size_t i = 0; i < figure.point_count(); ++i) {
+    const PointId a(static_cast<std::int64_t>(i));
+    for (PointId b : figure.joined_to(a)) {
+      if (!(a < b)) continue;
       const LineId ab = figure.line(a, b);
-      if (!ab.valid()) continue;
-      for (std::int64_t k = j + 1; k < n; ++k) {
-        const PointId c(k);
-        if (!figure.line(a, c).valid() || !figure.line(b, c).valid() || figure.line(a, c) == ab) continue;
+      for (PointId c : figure.joined_to(b)) {
+        if (!(b < c) || !figure.line(a, c).valid() || figure.line(a, c) == ab || figure.line(b, c) == ab) continue;
         if (!figure.known({PositionKind::not_collinear, a, b, c, {}})) continue;
         all.insert(all.end(), {{a, b, c}, {a, c, b}, {b, a, c}, {b, c, a}, {c, a, b}, {c, b, a}});
       }
     }
+  }
   return all;
 }
 

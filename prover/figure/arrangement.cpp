@@ -83,6 +83,7 @@ LineId Arrangement::join(PointId a, PointId b) {
 void Arrangement::freeze() {
   for (auto& rays : rays_at_) rays.clear();
   representative_.clear();
+  neighbours_.assign(points_, {});
   for (std::size_t v = 0; v < points_; ++v) {
     const PointId vertex(static_cast<std::int64_t>(v));
     for (LineId l : through_[v])
@@ -96,7 +97,9 @@ void Arrangement::freeze() {
           }
         if (stands_for == p) rays_at_[v].push_back(p);
         representative_[key(vertex.value, p.value)] = stands_for;
+        neighbours_[v].push_back(p);
       }
+    std::sort(neighbours_[v].begin(), neighbours_[v].end());
   }
 }
 

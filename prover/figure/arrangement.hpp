@@ -44,6 +44,7 @@ class Arrangement {
   const std::vector<PointId>& points_on(LineId line) const { return lines_[line.index()].points; }
   LineId line(PointId a, PointId b) const;               // not valid when not drawn
   const std::vector<LineId>& lines_through(PointId p) const { return through_[p.index()]; }
+  const std::vector<PointId>& joined_to(PointId p) const { return neighbours_[p.index()]; }  // after `freeze`
   PointId common_point(LineId a, LineId b) const;        // not valid when they have no named point in common
   LineId join(PointId a, PointId b);                     // draw a new line; only before `freeze`
   bool is_joined(LineId line) const { return lines_[line.index()].joined; }
@@ -110,6 +111,7 @@ class Arrangement {
   std::unordered_set<std::uint64_t> off_triple_;           // sorted triples said to be not collinear
   std::unordered_map<std::uint64_t, PointId> representative_;  // (vertex, toward)
   std::vector<std::vector<PointId>> rays_at_;
+  std::vector<std::vector<PointId>> neighbours_;           // by point: all points on lines through it, sorted
   bool contradictory_ = false;
 };
 

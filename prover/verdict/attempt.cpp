@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "prover/algebra/direction_layer.hpp"
 #include "prover/base/log.hpp"
 #include "prover/proof/assemble.hpp"
 #include "prover/proof/proof_graph.hpp"
@@ -26,7 +27,9 @@ Arrangement arrange(const Statement& statement, const std::vector<Sketch>& views
   std::vector<Coordinates> coordinates;
   for (const Sketch& sketch : views) coordinates.push_back(sketch.points);
   Arrangement arrangement(figure_text(statement), std::move(coordinates));
-  if (join_points)
+  // Joining every two points of a large figure would draw thousands of lines.
+  constexpr std::size_t most_points_to_join = 14;
+  if (join_points && statement.names.points.size() <= most_points_to_join)
     for (std::size_t i = 0; i < arrangement.point_count(); ++i)
       for (std::size_t j = i + 1; j < arrangement.point_count(); ++j)
         if (!statement.hidden[i] && !statement.hidden[j])
@@ -43,6 +46,31 @@ SearchProblem search_problem(const std::vector<const Instance*>& instances, cons
     problem.candidates.push_back(
         {i->premises, i->conclusions, weight_of(*i, options.catalogue, arrangement, options.measure)});
   return problem;
+}
+
+// What the directions of the lines alone force for a goal that the rules do not reach.
+std::string forced_by_directions(const Statement& statement, const Goal& goal, const Arrangement& arrangement,
+                                 UnknownTable& unknowns, const std::vector<Sketch>& views) {
+  if (views.empty()) return {};
+  DirectionLayer layer(arrangement, views[0].points, unknowns);
+  for (const Given& given : statement.givens)
+    for (const Form& form : meaning_of(given.phrase, arrangement, unknowns).forms) layer.add(form);
+  if (layer.contradictory()) return {};
+  if (goal.kind == GoalKind::prove) {
+    bool all = !goal.claims.empty();
+    for (const Phrase& claim : goal.claims) {
+      const Meaning meaning = meaning_of(claim, arrangement, unknowns);
+      all = all && !meaning.degenerate && !meaning.forms.empty() &&
+            std::all_of(meaning.forms.begin(), meaning.forms.end(), [&](const Form& f) { return layer.entails(f); });
+    }
+    return all ? "true" : "";
+  }
+  std::vector<PointId> identity;
+  for (std::size_t i = 0; i < arrangement.point_count(); ++i) identity.emplace_back(static_cast<std::int64_t>(i));
+  bool degenerate = false;
+  const Form asked = form_of(goal.claims[0].relation.expressions[0], identity, arrangement, unknowns, degenerate);
+  const auto value = degenerate ? std::nullopt : layer.value(asked);
+  return value ? value->to_string() : "";
 }
 
 std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::vector<Form>& forms,
@@ -88,6 +116,7 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
                 const Budget& budget, StageTimes& times) {
   Attempt result;
   result.goals.resize(statement.goals.size());
+  result.forced_by_directions.resize(statement.goals.size());
   const Arrangement arrangement = arrange(statement, views, options.join_points);
   UnknownTable unknowns;
   for (const Goal& goal : statement.goals) note_goal(goal, arrangement, unknowns);
@@ -126,6 +155,9 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
       result.goals[i]->number = forms.number;
     } else {
       result.all_reached = false;
+      if (!forms.unsupported)
+        result.forced_by_directions[i] =
+            forced_by_directions(statement, statement.goals[i], arrangement, unknowns, views);
     }
   }
   return result;

@@ -47,6 +47,8 @@ struct Attempt {
   StopReason stop = StopReason::none;
   std::size_t instances = 0, matches = 0;
   int rounds = 0;
+  // Not reached, but forced by the directions of the lines alone: its value, or "true" (DESIGN's direction layer).
+  std::vector<std::string> forced_by_directions;   // one for each goal; empty when not forced or not asked
   std::string impossible;                          // "∠KLM = 190°", when a forced value cannot be
 };
 
