@@ -15,6 +15,7 @@ std::string grid_problem(int parallels, int transversals) {
   const auto name = [&](int i, int j) { return at(i, j, transversals); };
   std::string text;
   const auto row = [&](int count, auto point) {
+    if (count < 3) return;  // two points are in order anyway
     text += "line: ";
     for (int k = 0; k < count; ++k) text += (k > 0 ? ", " : "") + point(k);
     text += " in this order\n";

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include "frontend/document/references.hpp"
 
 #include <fmt/format.h>

@@ -10,12 +10,13 @@ namespace frontend {
 
 namespace {
 
-// Reasons are noun phrases. Those in the singular want an article inside a sentence.
+// Reasons are noun phrases. "Angle sum of triangle KLM" wants an article inside a sentence, "alternate angles" none.
 bool wants_article(std::string_view reason) {
-  static constexpr std::array<std::string_view, 9> singular = {
-      "angle sum", "exterior angle", "definition", "midpoint", "sum of", "converse", "base angles theorem",
-      "straight line", "symmetry"};
-  return std::any_of(singular.begin(), singular.end(),
+  static constexpr std::array<std::string_view, 8> singular = {"angle sum",  "exterior angle", "definition", "midpoint",
+                                                               "side oppos", "median",         "altitude",   "bisector"};
+  if (reason.starts_with("both ") || reason.starts_with("two ")) return false;
+  return reason.find(" of ") != std::string_view::npos ||
+         std::any_of(singular.begin(), singular.end(),
                      [&](std::string_view start) { return reason.starts_with(start); });
 }
 
@@ -33,43 +34,69 @@ std::size_t start_of_places(std::string_view reason) {
   for (std::size_t comma = reason.find(", "); comma != std::string_view::npos; comma = reason.find(", ", comma + 2)) {
     const std::string_view rest = reason.substr(comma + 2);
     const bool is_word = !rest.empty() && rest.front() >= 'a' && rest.front() <= 'z';
-    if (!is_word || rest.starts_with("cut by") || rest.starts_with("triangle ")) return comma;
+    if (!is_word || rest.starts_with("cut by") || rest.starts_with("given ") || rest.starts_with("triangle ")) return comma;
   }
   return std::string_view::npos;
 }
 
 // "alternate angles, KL ∥ PQ, cut by KQ" → "because of alternate angles (KL ∥ PQ, cut by KQ)".
 std::string because(const std::string& reason) {
-  if (reason.starts_with("adding ")) return "by " + reason;
   const std::size_t comma = start_of_places(reason);
   std::string head = reason.substr(0, comma);
-  if (wants_article(head)) head.insert(0, "the ");
+  std::string link = is_clause(head) ? "because " : "because of ";
+  if (head.starts_with("adding ")) link = "by ";
+  if (link == "because of " && wants_article(head)) link += "the ";
   if (comma != std::string::npos) head += " (" + reason.substr(comma + 2) + ")";
-  return (is_clause(head) ? "because " : "because of ") + head;
+  return link + head;
+}
+
+// The relations of a claim: a row that starts with "=" goes on with the one before.
+std::vector<std::string> relations(const ProofLine& line) {
+  std::vector<std::string> result;
+  for (const std::string& row : line.rows) {
+    if (row.starts_with('=') && !result.empty()) {
+      result.back() += " " + row;
+    } else {
+      result.push_back(row.starts_with("so ") ? row.substr(3) : row);
+    }
+  }
+  return result;
+}
+
+// "…, so this, and therefore that": what the first relation of a line leads to.
+std::string consequences(const std::vector<std::string>& relations, bool closing) {
+  std::string text;
+  for (std::size_t i = 1; i < relations.size(); ++i) {
+    text += (closing && i + 1 == relations.size() ? ", and therefore " : ", so ") + relations[i];
+  }
+  return text;
 }
 
 std::string sentence(const ProofLines& proof, std::size_t i, const References& references) {
   const ProofLine& line = proof.lines[i];
   const std::vector<int>& named = references.named[i];
-  const bool first = i == 0;
-  if (line.reason == "given") return (first ? "We are given that " : "We are also given that ") + line.claim + ".";
+  const std::vector<std::string> said = relations(line);
+  const std::string rest = consequences(said, line.closing) + ".";
+  const bool first = i == 0, concludes = line.closing && said.size() == 1;
+  if (line.reason == "given") return (first ? "We are given that " : "We are also given that ") + said[0] + rest;
   if (line.reason.starts_with("substitut")) {
-    return (line.closing ? "Therefore, substituting, " : "So, substituting, ") + line.claim + ".";
+    return (concludes ? "Therefore, substituting, " : "So, substituting, ") + said[0] + rest;
   }
-  if (line.reason.empty()) return (line.closing ? "Therefore " : "So ") + line.claim + ".";
+  if (line.reason == "as shown") return "Therefore " + line.claim + ", as shown.";
+  if (line.reason.empty()) return (concludes ? "Therefore " : "So ") + said[0] + rest;
   if (!named.empty()) {
     std::vector<std::string> claims;
     for (const int number : named) {
       const auto used = std::find_if(proof.lines.begin(), proof.lines.end(),
                                      [&](const ProofLine& other) { return other.number == number; });
-      if (used != proof.lines.end()) claims.push_back(used->claim);
+      if (used != proof.lines.end()) claims.push_back(relations(*used).back());
     }
-    return "Because " + enumerate(claims) + ", it follows that " + line.claim + ", " + because(line.reason) + ".";
+    return "Because " + enumerate(claims) + ", it follows that " + said[0] + ", " + because(line.reason) + rest;
   }
   std::string lead = "So ";
-  if (line.uses.empty()) lead = first ? "First, " : "Also, ";
-  if (line.closing) lead = "Therefore ";
-  return lead + line.claim + ", " + because(line.reason) + ".";
+  if (line.uses.empty()) lead = first ? "First, " : i % 2 == 1 ? "Also, " : "Moreover, ";
+  if (concludes) lead = "Therefore ";
+  return lead + said[0] + ", " + because(line.reason) + rest;
 }
 
 }  // namespace

@@ -60,7 +60,7 @@ std::vector<std::string> two_column_lines(const ProofLines& proof, std::size_t w
       left.push_back(padded(row == 0 ? number : "", numbers) + claims[i][row]);
     }
     const std::string reason = with_references(proof.lines[i].reason, references.named[i]);
-    std::vector<std::string> right = reason.empty() ? std::vector<std::string>{} : wrapped(reason, reason_width);
+    std::vector<std::string> right = reason.empty() ? std::vector<std::string>{} : wrapped_at_commas(reason, reason_width);
     // A wide row must not run into a reason: the reason starts below it.
     std::size_t wide = 0;
     for (std::size_t row = 0; row < left.size() && row < right.size() + wide; ++row) {

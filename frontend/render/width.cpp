@@ -55,4 +55,25 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
   return lines;
 }
 
+std::vector<std::string> wrapped_at_commas(std::string_view text, std::size_t width) {
+  std::vector<std::string> lines(1);
+  while (!text.empty()) {
+    const std::size_t comma = text.find(", ");
+    const std::string_view piece = text.substr(0, comma == std::string_view::npos ? comma : comma + 1);
+    text.remove_prefix(comma == std::string_view::npos ? text.size() : comma + 2);
+    const std::size_t now = display_width(lines.back());
+    if (now == 0 || now + 1 + display_width(piece) <= width) {
+      lines.back() += (now == 0 ? "" : " ") + std::string(piece);
+    } else {
+      lines.emplace_back(piece);
+    }
+    if (display_width(lines.back()) > width) {  // a piece that is too long by itself
+      const std::vector<std::string> broken = wrapped(lines.back(), width);
+      lines.pop_back();
+      lines.insert(lines.end(), broken.begin(), broken.end());
+    }
+  }
+  return lines;
+}
+
 }  // namespace frontend

@@ -16,4 +16,7 @@ std::string padded(std::string_view text, std::size_t width);  // with spaces on
 // Broken at spaces into lines of at most `width`; a word that is longer stands alone. Never empty.
 std::vector<std::string> wrapped(std::string_view text, std::size_t width);
 
+// The same, but broken after commas where that will do: a formula inside a reason stays in one piece.
+std::vector<std::string> wrapped_at_commas(std::string_view text, std::size_t width);
+
 }  // namespace frontend

@@ -150,6 +150,11 @@ class Mistakes(TestCase):
 
 class Large(TestCase):
     def test_ten_thousand_points(self):
+        lines = [f"line: P{3 * i}, P{3 * i + 1}, P{3 * i + 2} in this order" for i in range(3_334)]
+        done = prove("\n".join(lines) + "\nfind: angle P0P1P3\n")
+        self.assertIn(done.returncode, (1, 2), done.err[:2000])
+
+    def test_ten_thousand_lines_through_few_points(self):
         names = [f"{a}{b}" for a in "ABCDEFGHIJKLMNOPQRSTUVWXYZ" for b in range(10)]
         lines = [f"line: {names[i % 260]}, {names[(i * 7 + 1) % 260]}, {names[(i * 13 + 2) % 260]} in this order" for i in range(10_000)]
         begin = time.monotonic()

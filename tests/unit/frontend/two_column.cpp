@@ -28,6 +28,8 @@ TEST_CASE("texts break at spaces, and a long word stands alone") {
   CHECK(wrapped("one two three", 7) == std::vector<std::string>{"one two", "three"});
   CHECK(wrapped("incomprehensible it is", 5) == std::vector<std::string>{"incomprehensible", "it is"});
   CHECK(wrapped("", 5) == std::vector<std::string>{""});
+  CHECK(wrapped_at_commas("line K, given a = 3x + 12, b", 20) == std::vector<std::string>{"line K,", "given a = 3x + 12, b"});
+  CHECK(wrapped_at_commas("one two three, four", 8) == std::vector<std::string>{"one two", "three,", "four"});
 }
 
 TEST_CASE("chains stand one row below the other, with the equals signs aligned") {
