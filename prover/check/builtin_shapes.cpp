@@ -1,5 +1,5 @@
-// The shapes with any number of parts, each read on its own (places as in rule/instance.hpp). A function returns
-// an objection, or nothing.
+// The shapes with any number of parts, each read on its own (places as in rule/instance.hpp). A function
+// returns an objection, or nothing.
 #include <algorithm>
 #include <set>
 
@@ -8,7 +8,9 @@
 namespace prover::replay {
 namespace {
 
-Position beside(PositionKind kind, PointId a, PointId b, PointId c, PointId d) { return {kind, a, b, c, d}; }
+Position beside(PositionKind kind, PointId a, PointId b, PointId c, PointId d) {
+  return {kind, a, b, c, d};
+}
 
 class Shape {
  public:
@@ -18,21 +20,34 @@ class Shape {
   std::string objection(Builtin shape) {
     if (std::any_of(p_.begin(), p_.end(), [](PointId p) { return !p.valid(); })) return "a place is empty";
     switch (shape) {
-      case Builtin::given: break;
-      case Builtin::join: return join();
-      case Builtin::angle_addition: return angle_addition();
-      case Builtin::segment_addition: return segment_addition();
-      case Builtin::angles_on_a_straight_line: return straight_line();
-      case Builtin::angles_at_a_point: return at_a_point();
+      case Builtin::given:
+        break;
+      case Builtin::join:
+        return join();
+      case Builtin::angle_addition:
+        return angle_addition();
+      case Builtin::segment_addition:
+        return segment_addition();
+      case Builtin::angles_on_a_straight_line:
+        return straight_line();
+      case Builtin::angles_at_a_point:
+        return at_a_point();
       case Builtin::quadrilateral_angle_sum:
         return p_.size() == 4 ? interior_sum() : "a quadrilateral has four corners";
-      case Builtin::polygon_interior_sum: return interior_sum();
-      case Builtin::polygon_exterior_sum: return exterior_sum();
-      case Builtin::regular_polygon_angles: return regular_angles();
-      case Builtin::regular_polygon_sides: return regular_sides();
-      case Builtin::similar_sas: return similar_sas();
-      case Builtin::similar_sss: return similar_sss();
-      case Builtin::similar_parts_sides: return similar_sides();
+      case Builtin::polygon_interior_sum:
+        return interior_sum();
+      case Builtin::polygon_exterior_sum:
+        return exterior_sum();
+      case Builtin::regular_polygon_angles:
+        return regular_angles();
+      case Builtin::regular_polygon_sides:
+        return regular_sides();
+      case Builtin::similar_sas:
+        return similar_sas();
+      case Builtin::similar_sss:
+        return similar_sss();
+      case Builtin::similar_parts_sides:
+        return similar_sides();
     }
     return "this shape is not known to the checker";
   }
@@ -53,7 +68,9 @@ class Shape {
   }
   bool follows(const Position& position) { return naming_.positions().follows(position); }
   bool follows(const Placement& placement) { return naming_.positions().follows(placement); }
-  bool shown(const std::optional<Equation>& equation) { return equation && in_span(*equation, step_.premises); }
+  bool shown(const std::optional<Equation>& equation) {
+    return equation && in_span(*equation, step_.premises);
+  }
 
   std::string concludes(const std::vector<Equation>& allowed) {
     if (spoilt_) return "a place of the shape is degenerate";
@@ -102,7 +119,8 @@ class Shape {
     const Points rays(p_.begin() + 1, p_.end());
     if (naming_.positions().rays(p_[0], rays.front(), rays.back()) != Rays::opposite)
       return "the ends are not known to be opposite rays";
-    if (!nested(p_[0], {rays.begin(), rays.end() - 1})) return "the rays are not known to be in this order on one side";
+    if (!nested(p_[0], {rays.begin(), rays.end() - 1}))
+      return "the rays are not known to be in this order on one side";
     if (!follows({PositionKind::not_collinear, rays[0], p_[0], rays[rays.size() - 2], {}}))
       return "the last ray is not known to be off the line";
     Equation sum = Equation::number(-180);
@@ -110,9 +128,9 @@ class Shape {
     return concludes({sum});
   }
 
-  // Angles that all turn one way and come back to where they began add up to a multiple of 360°. At most four of
-  // them, each at most 180° and not all straight, make less than 720°. More than four are first joined into at
-  // most four by nesting.
+  // Angles that all turn one way and come back to where they began add up to a multiple of 360°. At most four
+  // of them, each at most 180° and not all straight, make less than 720°. More than four are first joined
+  // into at most four by nesting.
   std::string at_a_point() {
     if (p_.size() < 4) return "three rays at least go round a point";
     const Points rays(p_.begin() + 1, p_.end());
@@ -178,7 +196,8 @@ class Shape {
 
   bool stated_simple() {
     for (const Given& given : statement_.givens) {
-      if (given.phrase.predicate != Predicate::simple_polygon || given.phrase.points.size() != p_.size()) continue;
+      if (given.phrase.predicate != Predicate::simple_polygon || given.phrase.points.size() != p_.size())
+        continue;
       Points corners = given.phrase.points;
       for (int sense = 0; sense < 2; ++sense, std::reverse(corners.begin(), corners.end()))
         for (std::size_t shift = 0; shift < corners.size(); ++shift) {
@@ -191,10 +210,12 @@ class Shape {
 
   std::string interior_sum() {
     const std::size_t n = p_.size();
-    if (n < 3 || std::set<PointId>(p_.begin(), p_.end()).size() != n) return "a polygon has three different corners";
+    if (n < 3 || std::set<PointId>(p_.begin(), p_.end()).size() != n)
+      return "a polygon has three different corners";
     std::vector<bool> reflex(n, false);
     if (!follows(convex_polygon(p_))) {
-      // A quadrilateral whose sides cross has two turns each way, so one turn against three shows that it is simple.
+      // A quadrilateral whose sides cross has two turns each way, so one turn against three shows that it is
+      // simple.
       const auto found = n == 4 || stated_simple() ? reflex_corners() : std::nullopt;
       if (!found) return "the polygon is not known to be convex, nor which of its corners are reflex";
       reflex = *found;
@@ -216,7 +237,8 @@ class Shape {
       Equation sum = Equation::number(-360);
       bool produced = true;
       for (std::size_t i = 0; i < n; ++i) {
-        const PointId before = corners[(i + (forwards ? n - 1 : 1)) % n], after = corners[(i + (forwards ? 1 : n - 1)) % n];
+        const PointId before = corners[(i + (forwards ? n - 1 : 1)) % n],
+                      after = corners[(i + (forwards ? 1 : n - 1)) % n];
         produced = produced && follows({PositionKind::between, before, corners[i], p_[n + i], {}});
         add_angle(sum, p_[n + i], corners[i], after);
       }
@@ -300,7 +322,8 @@ class Shape {
   std::string similar_sss() {
     if (auto trouble = two_triangles(); !trouble.empty()) return trouble;
     const auto ratio = stated_ratio(0);
-    if (!ratio || !in_ratio(1, *ratio) || !in_ratio(2, *ratio)) return "the sides are not shown to be in one ratio";
+    if (!ratio || !in_ratio(1, *ratio) || !in_ratio(2, *ratio))
+      return "the sides are not shown to be in one ratio";
     return concludes_similar();
   }
 
@@ -312,7 +335,8 @@ class Shape {
 
   std::string similar_sides() {
     if (p_.size() != 6) return "two triangles have six corners";
-    if (!shown(naming_.fact(FactKind::similar, p_))) return "the triangles are not among the premises as similar";
+    if (!shown(naming_.fact(FactKind::similar, p_)))
+      return "the triangles are not among the premises as similar";
     for (std::size_t i = 0; i < 3; ++i) {
       const auto ratio = stated_ratio(i);
       if (!ratio) continue;

@@ -13,12 +13,13 @@ namespace prover {
 
 struct CheckReport {
   bool accepted = false;
-  int step = -1;         // the first step refused, -1 for the goal or the whole
-  std::string objection; // a sentence for us, empty when accepted
+  int step = -1;          // the first step refused, -1 for the goal or the whole
+  std::string objection;  // a sentence for us, empty when accepted
 };
 
 // `sketches` are the figures that all showed what the proof calls "seen"; may be empty when nothing is seen.
-CheckReport check(const Proof& proof, const Statement& statement, const Goal& goal, const Catalogue& catalogue,
-                  const UnknownTable& unknowns, const std::vector<Sketch>& sketches);
+CheckReport check(const Proof& proof, const Statement& statement, const Goal& goal,
+                  const Catalogue& catalogue, const UnknownTable& unknowns,
+                  const std::vector<Sketch>& sketches);
 
 }  // namespace prover

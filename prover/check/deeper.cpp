@@ -7,7 +7,9 @@
 namespace prover::replay {
 namespace {
 
-PointId point(std::size_t i) { return PointId(static_cast<std::int64_t>(i)); }
+PointId point(std::size_t i) {
+  return PointId(static_cast<std::int64_t>(i));
+}
 
 }  // namespace
 
@@ -28,20 +30,23 @@ bool Positions::order_lines() {
     for (std::size_t i = 0; i < line.size(); ++i)
       for (std::size_t j = i + 1; j < line.size(); ++j)
         for (std::size_t k = j + 1; k < line.size(); ++k) {
-          const std::array<SignSum, 3> terms{sense(line[i], line[j]), sense(line[j], line[k]), sense(line[k], line[i])};
+          const std::array<SignSum, 3> terms{sense(line[i], line[j]), sense(line[j], line[k]),
+                                             sense(line[k], line[i])};
           learnt |= not_all_equal(terms);
         }
   return learnt;
 }
 
-// Products of orientations that add up to 0. Those with a factor on a line are gone; of the others not all have one
-// sign. If a single factor is not known to be off a line, and all other products agree, it must be off it.
+// Products of orientations that add up to 0. Those with a factor on a line are gone; of the others not all
+// have one sign. If a single factor is not known to be off a line, and all other products agree, it must be
+// off it.
 bool Positions::add_up_to_zero(std::span<const Product> products) {
   std::vector<SignSum> signs;
   const Triple* open = nullptr;
   for (const Product& product : products) {
     const std::span factors(product.factors.data(), product.two ? 2U : 1U);
-    if (std::any_of(factors.begin(), factors.end(), [&](const Triple& t) { return lines_.collinear(t[0], t[1], t[2]); }))
+    if (std::any_of(factors.begin(), factors.end(),
+                    [&](const Triple& t) { return lines_.collinear(t[0], t[1], t[2]); }))
       continue;
     SignSum sign{{}, product.negative};
     bool known = true;
@@ -90,9 +95,10 @@ bool Positions::four_points() {
       for (std::size_t k = j + 1; k < n; ++k)
         for (std::size_t l = k + 1; l < n; ++l) {
           const PointId a = point(i), b = point(j), c = point(k), d = point(l);
-          const std::array<Product, 4> law{
-              {{{{{a, b, c}}}, false, false}, {{{{a, b, d}}}, false, true},
-               {{{{a, c, d}}}, false, false}, {{{{b, c, d}}}, false, true}}};
+          const std::array<Product, 4> law{{{{{{a, b, c}}}, false, false},
+                                            {{{{a, b, d}}}, false, true},
+                                            {{{{a, c, d}}}, false, false},
+                                            {{{{b, c, d}}}, false, true}}};
           learnt |= add_up_to_zero(law);
         }
   return learnt;
@@ -106,7 +112,8 @@ void Positions::search_deeper() {
     learnt |= five_points();
     learnt |= order_lines();
     if (!off_line_.empty()) {  // more triples to speak of: from the beginning, with these
-      for (const auto& [a, b, c] : off_line_) positions_.push_back({PositionKind::not_collinear, a, b, c, {}});
+      for (const auto& [a, b, c] : off_line_)
+        positions_.push_back({PositionKind::not_collinear, a, b, c, {}});
       off_line_.clear();
       built_ = false;
       build();

@@ -35,7 +35,8 @@ Equation& Equation::scale(const Rational& factor) {
 }
 
 Equation modulo(Equation equation, const std::vector<Equation>& known) {
-  // A row is reduced by those before it, so it holds none of their first keys, and one pass in order suffices.
+  // A row is reduced by those before it, so it holds none of their first keys, and one pass in order
+  // suffices.
   std::vector<Equation> rows;
   for (Equation row : known) {
     reduce(row, rows);
@@ -45,6 +46,8 @@ Equation modulo(Equation equation, const std::vector<Equation>& known) {
   return equation;
 }
 
-bool in_span(const Equation& target, const std::vector<Equation>& known) { return modulo(target, known).is_zero(); }
+bool in_span(const Equation& target, const std::vector<Equation>& known) {
+  return modulo(target, known).is_zero();
+}
 
 }  // namespace prover::replay

@@ -20,7 +20,8 @@ bool Lines::add(Points on_one_line) {
   // Absorbing a line may make the result share two points with another, so start over until none is left.
   for (std::size_t i = 0; i < kept_.size();) {
     Points common;
-    std::set_intersection(merged.begin(), merged.end(), kept_[i].begin(), kept_[i].end(), std::back_inserter(common));
+    std::set_intersection(merged.begin(), merged.end(), kept_[i].begin(), kept_[i].end(),
+                          std::back_inserter(common));
     if (common.size() < 2) {
       ++i;
       continue;

@@ -7,7 +7,9 @@
 namespace prover::replay {
 namespace {
 
-bool distinct(const Points& points) { return std::set<PointId>(points.begin(), points.end()).size() == points.size(); }
+bool distinct(const Points& points) {
+  return std::set<PointId>(points.begin(), points.end()).size() == points.size();
+}
 
 // The corners from the lowest on, towards its lower neighbour.
 Points round(Points corners) {
@@ -25,7 +27,8 @@ Points matched(const Points& p) {
     for (const auto& pair : pairs) flat.push_back(pair.second);
     return flat;
   };
-  return std::min(sorted({{p[0], p[3]}, {p[1], p[4]}, {p[2], p[5]}}), sorted({{p[3], p[0]}, {p[4], p[1]}, {p[5], p[2]}}));
+  return std::min(sorted({{p[0], p[3]}, {p[1], p[4]}, {p[2], p[5]}}),
+                  sorted({{p[3], p[0]}, {p[4], p[1]}, {p[5], p[2]}}));
 }
 
 }  // namespace
@@ -98,7 +101,8 @@ std::optional<Equation> Naming::fact(FactKind kind, const Points& p) {
     }
     case FactKind::congruent:
     case FactKind::similar:
-      if (p.size() != 6 || !distinct({p[0], p[1], p[2]}) || !distinct({p[3], p[4], p[5]})) return std::nullopt;
+      if (p.size() != 6 || !distinct({p[0], p[1], p[2]}) || !distinct({p[3], p[4], p[5]}))
+        return std::nullopt;
       return named(matched(p));
     case FactKind::regular_polygon:
       if (p.size() < 3 || !distinct(p)) return std::nullopt;
@@ -114,7 +118,8 @@ std::optional<Equation> Naming::fact(FactKind kind, const Points& p) {
       return named({p[0], std::min(p[1], p[3]), p[2], std::max(p[1], p[3])});
     case FactKind::trapezium:
       if (p.size() != 4 || !distinct(p)) return std::nullopt;
-      return named(std::min({p, {p[1], p[0], p[3], p[2]}, {p[2], p[3], p[0], p[1]}, {p[3], p[2], p[1], p[0]}}));
+      return named(
+          std::min({p, {p[1], p[0], p[3], p[2]}, {p[2], p[3], p[0], p[1]}, {p[3], p[2], p[1], p[0]}}));
     case FactKind::circle:
       if (p.size() != 2 || p[0] == p[1]) return std::nullopt;
       return named(p);
@@ -142,10 +147,14 @@ std::optional<Equation> Naming::of(const Unknown& unknown) {
   for (const PointId point : p)
     if (!point.valid() || point.index() >= positions_.lines().points()) return std::nullopt;
   switch (unknown.kind) {
-    case UnknownKind::angle: return p.size() == 3 ? angle(p[1], p[0], p[2]) : std::nullopt;
-    case UnknownKind::length: return p.size() == 2 ? length(p[0], p[1]) : std::nullopt;
-    case UnknownKind::number: return number(unknown.name);
-    case UnknownKind::fact: return fact(unknown.fact, p);
+    case UnknownKind::angle:
+      return p.size() == 3 ? angle(p[1], p[0], p[2]) : std::nullopt;
+    case UnknownKind::length:
+      return p.size() == 2 ? length(p[0], p[1]) : std::nullopt;
+    case UnknownKind::number:
+      return number(unknown.name);
+    case UnknownKind::fact:
+      return fact(unknown.fact, p);
   }
   return std::nullopt;
 }

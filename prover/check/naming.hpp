@@ -1,6 +1,7 @@
-// One key for each quantity and fact, whatever it is called: angles by rays, lengths by ends, facts by the lines
-// and points they speak of. Two names get one key exactly when `Positions` shows that they mean the same. Keys
-// are numbers that stay for the life of a Naming; which key a name gets may change as lines are merged.
+// One key for each quantity and fact, whatever it is called: angles by rays, lengths by ends, facts by the
+// lines and points they speak of. Two names get one key exactly when `Positions` shows that they mean the
+// same. Keys are numbers that stay for the life of a Naming; which key a name gets may change as lines are
+// merged.
 #pragma once
 #include <map>
 #include <optional>
@@ -17,7 +18,8 @@ class Naming {
  public:
   explicit Naming(Positions& positions) : positions_(positions) {}
 
-  // Nothing for what has no meaning: equal ends, an arm that ends in the vertex, one line twice, wrong counts.
+  // Nothing for what has no meaning: equal ends, an arm that ends in the vertex, one line twice, wrong
+  // counts.
   std::optional<Equation> angle(PointId arm1, PointId vertex, PointId arm2);  // 0 or 180 where that is known
   std::optional<Equation> length(PointId a, PointId b);
   std::optional<Equation> fact(FactKind kind, const Points& points);

@@ -5,8 +5,12 @@
 namespace prover::replay {
 namespace {
 
-void flip(std::vector<std::uint64_t>& row, std::size_t bit) { row[bit / 64] ^= std::uint64_t{1} << (bit % 64); }
-bool has(const std::vector<std::uint64_t>& row, std::size_t bit) { return (row[bit / 64] >> (bit % 64)) & 1U; }
+void flip(std::vector<std::uint64_t>& row, std::size_t bit) {
+  row[bit / 64] ^= std::uint64_t{1} << (bit % 64);
+}
+bool has(const std::vector<std::uint64_t>& row, std::size_t bit) {
+  return (row[bit / 64] >> (bit % 64)) & 1U;
+}
 
 }  // namespace
 

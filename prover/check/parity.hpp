@@ -1,5 +1,5 @@
-// Signs as a linear system: a sign is a bit, "these signs agree" is a sum of bits that is known. Elimination over
-// the field of two elements then answers whether a further sum is forced.
+// Signs as a linear system: a sign is a bit, "these signs agree" is a sum of bits that is known. Elimination
+// over the field of two elements then answers whether a further sum is forced.
 #pragma once
 #include <cstdint>
 #include <optional>

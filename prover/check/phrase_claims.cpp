@@ -52,7 +52,9 @@ class Writer {
 };
 
 std::optional<Equation> quantity(const Quantity& quantity, const Points& place, Naming& naming) {
-  const auto at = [&](PointId p) { return p.valid() && p.index() < place.size() ? place[p.index()] : PointId(); };
+  const auto at = [&](PointId p) {
+    return p.valid() && p.index() < place.size() ? place[p.index()] : PointId();
+  };
   if (std::holds_alternative<One>(quantity)) return Equation::number(1);
   if (const auto* number = std::get_if<Number>(&quantity)) return naming.number(number->name);
   if (const auto* segment = std::get_if<Segment>(&quantity)) {
@@ -78,9 +80,15 @@ void relation(const Relation& relation, const Points& place, Naming& naming, Cla
     Equation left = equation_of(relation.expressions[i], place, naming, out);
     Equation right = equation_of(relation.expressions[i + 1], place, naming, out);
     switch (relation.comparisons[i]) {
-      case Comparison::equal: out.groups.push_back({left.add(right, -1)}); break;
-      case Comparison::less: out.positive.push_back(right.add(left, -1)); break;
-      case Comparison::greater: out.positive.push_back(left.add(right, -1)); break;
+      case Comparison::equal:
+        out.groups.push_back({left.add(right, -1)});
+        break;
+      case Comparison::less:
+        out.positive.push_back(right.add(left, -1));
+        break;
+      case Comparison::greater:
+        out.positive.push_back(left.add(right, -1));
+        break;
     }
   }
 }
@@ -124,29 +132,41 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
     return size;
   };
   const auto on_line = [&](const Points& points) {  // nothing to show where the line is known
-    for (std::size_t i = 2; i < points.size(); ++i) say.fact(FactKind::collinear, {points[0], points[1], points[i]});
+    for (std::size_t i = 2; i < points.size(); ++i)
+      say.fact(FactKind::collinear, {points[0], points[1], points[i]});
   };
   switch (phrase.predicate) {
-    case Predicate::relation: relation(phrase.relation, place, naming, result); break;
-    case Predicate::acute: result.complete = false; break;
+    case Predicate::relation:
+      relation(phrase.relation, place, naming, result);
+      break;
+    case Predicate::acute:
+      result.complete = false;
+      break;
     case Predicate::triangle:
     case Predicate::convex:
     case Predicate::inside_polygon:
     case Predicate::inside_angle:
     case Predicate::same_side:
-    case Predicate::opposite_sides: break;
+    case Predicate::opposite_sides:
+      break;
     case Predicate::line_order:
     case Predicate::collinear:
     case Predicate::on_line:
     case Predicate::on_ray:
-    case Predicate::on_segment: on_line(p); break;
+    case Predicate::on_segment:
+      on_line(p);
+      break;
     case Predicate::meet:
     case Predicate::cross:
       on_line({p[0], p[1], p[2]});
       on_line({p[0], p[3], p[4]});
       break;
-    case Predicate::parallel: say.fact(FactKind::parallel, p); break;
-    case Predicate::perpendicular: say.perpendicular(p[0], p[1], p[2], p[3]); break;
+    case Predicate::parallel:
+      say.fact(FactKind::parallel, p);
+      break;
+    case Predicate::perpendicular:
+      say.perpendicular(p[0], p[1], p[2], p[3]);
+      break;
     case Predicate::foot:
       on_line({p[0], p[2], p[3]});
       say.perpendicular(p[0], p[1], p[2], p[3]);
@@ -159,13 +179,19 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
       on_line(p);
       say.equal_lengths(p[0], p[1], p[0], p[2]);
       break;
-    case Predicate::isosceles_at: say.equal_lengths(p[0], p[1], p[0], p[2]); break;
+    case Predicate::isosceles_at:
+      say.equal_lengths(p[0], p[1], p[0], p[2]);
+      break;
     case Predicate::equilateral:
       say.equal_lengths(p[0], p[1], p[1], p[2]);
       say.equal_lengths(p[1], p[2], p[2], p[0]);
       break;
-    case Predicate::right_angled: say.difference(angle(1, 0, 2), Equation::number(90)); break;
-    case Predicate::bisects: say.difference(angle(1, 2, 0), angle(0, 2, 3)); break;
+    case Predicate::right_angled:
+      say.difference(angle(1, 0, 2), Equation::number(90));
+      break;
+    case Predicate::bisects:
+      say.difference(angle(1, 2, 0), angle(0, 2, 3));
+      break;
     case Predicate::diameter:
       on_line(p);
       say.equal_lengths(p[2], p[0], p[2], p[1]);
@@ -182,9 +208,12 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
       for (std::size_t i = 0; i < p.size(); ++i)
         for (std::size_t j = i + 1; j < p.size(); ++j)
           for (std::size_t k = j + 1; k < p.size(); ++k)
-            for (std::size_t l = k + 1; l < p.size(); ++l) say.fact(FactKind::concyclic, {p[i], p[j], p[k], p[l]});
+            for (std::size_t l = k + 1; l < p.size(); ++l)
+              say.fact(FactKind::concyclic, {p[i], p[j], p[k], p[l]});
       break;
-    case Predicate::tangent: say.fact(FactKind::tangent, {p[0], p[1], p[1], p[2]}); break;
+    case Predicate::tangent:
+      say.fact(FactKind::tangent, {p[0], p[1], p[1], p[2]});
+      break;
     case Predicate::regular_polygon:
       if (p.size() == 3) {
         say.equal_lengths(p[0], p[1], p[1], p[2]);
@@ -193,14 +222,30 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
         say.fact(p.size() == 4 ? FactKind::square : FactKind::regular_polygon, p);
       }
       break;
-    case Predicate::parallelogram: say.fact(FactKind::parallelogram, p); break;
-    case Predicate::rectangle: say.fact(FactKind::rectangle, p); break;
-    case Predicate::rhombus: say.fact(FactKind::rhombus, p); break;
-    case Predicate::square: say.fact(FactKind::square, p); break;
-    case Predicate::kite: say.fact(FactKind::kite, p); break;
-    case Predicate::trapezium: say.fact(FactKind::trapezium, p); break;
-    case Predicate::congruent: say.fact(FactKind::congruent, p); break;
-    case Predicate::similar: say.fact(FactKind::similar, p); break;
+    case Predicate::parallelogram:
+      say.fact(FactKind::parallelogram, p);
+      break;
+    case Predicate::rectangle:
+      say.fact(FactKind::rectangle, p);
+      break;
+    case Predicate::rhombus:
+      say.fact(FactKind::rhombus, p);
+      break;
+    case Predicate::square:
+      say.fact(FactKind::square, p);
+      break;
+    case Predicate::kite:
+      say.fact(FactKind::kite, p);
+      break;
+    case Predicate::trapezium:
+      say.fact(FactKind::trapezium, p);
+      break;
+    case Predicate::congruent:
+      say.fact(FactKind::congruent, p);
+      break;
+    case Predicate::similar:
+      say.fact(FactKind::similar, p);
+      break;
     case Predicate::isosceles:
       for (std::size_t apex = 0; apex < 3; ++apex) {
         auto sides = naming.length(p[apex], p[(apex + 1) % 3]);
@@ -212,7 +257,9 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
     case Predicate::inside_circle:
     case Predicate::outside_polygon:
     case Predicate::outside_circle:
-    case Predicate::tangent_circumcircle: result.readable = false; break;
+    case Predicate::tangent_circumcircle:
+      result.readable = false;
+      break;
   }
   return result;
 }

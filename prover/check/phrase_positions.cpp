@@ -4,9 +4,15 @@
 namespace prover::replay {
 namespace {
 
-Position beside(PositionKind kind, PointId a, PointId b, PointId c, PointId d) { return {kind, a, b, c, d}; }
-Position triangle(PointId a, PointId b, PointId c) { return {PositionKind::not_collinear, a, b, c, {}}; }
-Position between(PointId a, PointId b, PointId c) { return {PositionKind::between, a, b, c, {}}; }
+Position beside(PositionKind kind, PointId a, PointId b, PointId c, PointId d) {
+  return {kind, a, b, c, d};
+}
+Position triangle(PointId a, PointId b, PointId c) {
+  return {PositionKind::not_collinear, a, b, c, {}};
+}
+Position between(PointId a, PointId b, PointId c) {
+  return {PositionKind::between, a, b, c, {}};
+}
 
 class Writer {
  public:
@@ -94,27 +100,44 @@ Placement placement_of(const Phrase& phrase, const Points& place) {
   }
   if (!enough(phrase, p.size())) return {{}, {}, {}, {}, false};
   switch (phrase.predicate) {
-    case Predicate::relation: break;
+    case Predicate::relation:
+      break;
     case Predicate::triangle:
     case Predicate::acute:
     case Predicate::isosceles:
     case Predicate::isosceles_at:
     case Predicate::equilateral:
-    case Predicate::right_angled: say.position(triangle(p[0], p[1], p[2])); break;
-    case Predicate::line_order: say.ordered(p); break;
+    case Predicate::right_angled:
+      say.position(triangle(p[0], p[1], p[2]));
+      break;
+    case Predicate::line_order:
+      say.ordered(p);
+      break;
     case Predicate::collinear:
-    case Predicate::on_line: say.line(p); break;
+    case Predicate::on_line:
+      say.line(p);
+      break;
     case Predicate::on_ray:
       say.line(p);
       result.rays.push_back({p[1], p[0], p[2]});
       break;
     case Predicate::on_segment:
-    case Predicate::midpoint: say.ordered({p[1], p[0], p[2]}); break;
-    case Predicate::diameter: say.ordered({p[0], p[2], p[1]}); break;
-    case Predicate::parallel: say.parallel(p[0], p[1], p[2], p[3]); break;
+    case Predicate::midpoint:
+      say.ordered({p[1], p[0], p[2]});
+      break;
+    case Predicate::diameter:
+      say.ordered({p[0], p[2], p[1]});
+      break;
+    case Predicate::parallel:
+      say.parallel(p[0], p[1], p[2], p[3]);
+      break;
     case Predicate::perpendicular:
-    case Predicate::perpendicular_bisector: say.perpendicular(p[0], p[1], p[2], p[3]); break;
-    case Predicate::meet: say.crossing(p[0], p[1], p[2], p[3], p[4]); break;
+    case Predicate::perpendicular_bisector:
+      say.perpendicular(p[0], p[1], p[2], p[3]);
+      break;
+    case Predicate::meet:
+      say.crossing(p[0], p[1], p[2], p[3], p[4]);
+      break;
     case Predicate::cross:
       say.crossing(p[0], p[1], p[2], p[3], p[4]);
       say.position(between(p[1], p[0], p[2]));
@@ -124,20 +147,36 @@ Placement placement_of(const Phrase& phrase, const Points& place) {
       say.line({p[0], p[2], p[3]});
       say.position(triangle(p[1], p[2], p[3]));
       break;
-    case Predicate::circle: say.on_circle(p, 1); break;
-    case Predicate::circle_cyclic: say.convex({p.begin() + 1, p.end()}); break;
-    case Predicate::concyclic: say.on_circle(p, 0); break;
+    case Predicate::circle:
+      say.on_circle(p, 1);
+      break;
+    case Predicate::circle_cyclic:
+      say.convex({p.begin() + 1, p.end()});
+      break;
+    case Predicate::concyclic:
+      say.on_circle(p, 0);
+      break;
     case Predicate::regular_polygon:
     case Predicate::convex:
-    case Predicate::concyclic_cyclic: say.convex(p); break;
-    case Predicate::tangent: say.position(triangle(p[0], p[1], p[2])); break;
+    case Predicate::concyclic_cyclic:
+      say.convex(p);
+      break;
+    case Predicate::tangent:
+      say.position(triangle(p[0], p[1], p[2]));
+      break;
     case Predicate::bisects:
-    case Predicate::inside_angle: say.inside_angle(p[0], p[1], p[2], p[3]); break;
+    case Predicate::inside_angle:
+      say.inside_angle(p[0], p[1], p[2], p[3]);
+      break;
     case Predicate::parallelogram:
     case Predicate::rectangle:
     case Predicate::rhombus:
-    case Predicate::square: say.quadrilateral(p, true); break;
-    case Predicate::trapezium: say.quadrilateral(p, false); break;
+    case Predicate::square:
+      say.quadrilateral(p, true);
+      break;
+    case Predicate::trapezium:
+      say.quadrilateral(p, false);
+      break;
     case Predicate::kite:  // ac is the perpendicular bisector of bd
       say.position(beside(PositionKind::opposite_sides, p[1], p[3], p[0], p[2]));
       break;
@@ -145,8 +184,12 @@ Placement placement_of(const Phrase& phrase, const Points& place) {
       if (p.size() == 4) say.inside(p[0], {p[1], p[2], p[3]});
       result.readable = p.size() == 4;
       break;
-    case Predicate::same_side: say.same_side(p[0], p[1], p[2], p[3]); break;
-    case Predicate::opposite_sides: say.position(beside(PositionKind::opposite_sides, p[0], p[1], p[2], p[3])); break;
+    case Predicate::same_side:
+      say.same_side(p[0], p[1], p[2], p[3]);
+      break;
+    case Predicate::opposite_sides:
+      say.position(beside(PositionKind::opposite_sides, p[0], p[1], p[2], p[3]));
+      break;
     case Predicate::congruent:
     case Predicate::similar:
       say.position(triangle(p[0], p[1], p[2]));
@@ -156,7 +199,9 @@ Placement placement_of(const Phrase& phrase, const Points& place) {
     case Predicate::inside_circle:
     case Predicate::outside_polygon:
     case Predicate::outside_circle:
-    case Predicate::tangent_circumcircle: result.readable = false; break;
+    case Predicate::tangent_circumcircle:
+      result.readable = false;
+      break;
   }
   return result;
 }
@@ -194,12 +239,14 @@ namespace {
 // How many points each phrase speaks of, at least.
 bool enough(const Phrase& phrase, std::size_t points) {
   switch (phrase.predicate) {
-    case Predicate::relation: return true;
+    case Predicate::relation:
+      return true;
     case Predicate::collinear:
     case Predicate::line_order:
     case Predicate::circle:
     case Predicate::inside_circle:
-    case Predicate::outside_circle: return points >= 2;
+    case Predicate::outside_circle:
+      return points >= 2;
     case Predicate::triangle:
     case Predicate::acute:
     case Predicate::on_ray:
@@ -217,7 +264,8 @@ bool enough(const Phrase& phrase, std::size_t points) {
     case Predicate::concyclic:
     case Predicate::concyclic_cyclic:
     case Predicate::circle_cyclic:
-    case Predicate::simple_polygon: return points >= 3;
+    case Predicate::simple_polygon:
+      return points >= 3;
     case Predicate::parallel:
     case Predicate::perpendicular:
     case Predicate::perpendicular_bisector:
@@ -233,12 +281,15 @@ bool enough(const Phrase& phrase, std::size_t points) {
     case Predicate::inside_angle:
     case Predicate::outside_polygon:
     case Predicate::same_side:
-    case Predicate::opposite_sides: return points >= 4;
+    case Predicate::opposite_sides:
+      return points >= 4;
     case Predicate::meet:
     case Predicate::cross:
-    case Predicate::tangent_circumcircle: return points >= 5;
+    case Predicate::tangent_circumcircle:
+      return points >= 5;
     case Predicate::congruent:
-    case Predicate::similar: return points >= 6;
+    case Predicate::similar:
+      return points >= 6;
   }
   return false;
 }

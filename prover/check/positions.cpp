@@ -6,9 +6,15 @@
 namespace prover::replay {
 namespace {
 
-std::size_t pairs(std::size_t n) { return n * (n - 1) / 2; }
-std::size_t triples(std::size_t n) { return n < 3 ? 0 : n * (n - 1) * (n - 2) / 6; }
-PointId point(std::size_t i) { return PointId(static_cast<std::int64_t>(i)); }
+std::size_t pairs(std::size_t n) {
+  return n * (n - 1) / 2;
+}
+std::size_t triples(std::size_t n) {
+  return n < 3 ? 0 : n * (n - 1) * (n - 2) / 6;
+}
+PointId point(std::size_t i) {
+  return PointId(static_cast<std::int64_t>(i));
+}
 
 }  // namespace
 
@@ -50,8 +56,8 @@ bool Positions::follows(const Placement& placement) {
   return placement.readable;
 }
 
-// Never searches deeper: names of rays must not depend on what was asked before, and a ray that rests on more is
-// backed by a position that the proof lists.
+// Never searches deeper: names of rays must not depend on what was asked before, and a ray that rests on more
+// is backed by a position that the proof lists.
 Rays Positions::rays(PointId vertex, PointId a, PointId b) {
   if (vertex == a || vertex == b) return Rays::unknown;
   if (a == b) return Rays::same;
@@ -71,9 +77,12 @@ bool Positions::known_now(const Position& p) const {
     case PositionKind::between:
       return p.a != p.b && p.b != p.c && p.a != p.c && lines_.collinear(p.a, p.b, p.c) &&
              parity_.value(sense(p.a, p.b) + sense(p.b, p.c)) == false;
-    case PositionKind::same_side: return side(false);
-    case PositionKind::opposite_sides: return side(true);
-    case PositionKind::not_collinear: return proper(p.a, p.b, p.c);
+    case PositionKind::same_side:
+      return side(false);
+    case PositionKind::opposite_sides:
+      return side(true);
+    case PositionKind::not_collinear:
+      return proper(p.a, p.b, p.c);
   }
   return false;
 }
@@ -121,13 +130,16 @@ void Positions::close_proper() {
   };
   for (const Position& p : positions_) {
     switch (p.kind) {
-      case PositionKind::between: break;
+      case PositionKind::between:
+        break;
       case PositionKind::same_side:
       case PositionKind::opposite_sides:
         learn(p.a, p.c, p.d);
         learn(p.b, p.c, p.d);
         break;
-      case PositionKind::not_collinear: learn(p.a, p.b, p.c); break;
+      case PositionKind::not_collinear:
+        learn(p.a, p.b, p.c);
+        break;
     }
   }
   for (const auto& [a, b, c, d] : parallel_) {
@@ -155,11 +167,13 @@ void Positions::link_lines() {
       const SignSum reference = orientation(y, line[0], line[1]) + sense(line[0], line[1]);
       for (std::size_t j = 0; j < line.size(); ++j)
         for (std::size_t k = j + 1; k < line.size(); ++k)
-          if (k > 1) parity_.add(reference + orientation(y, line[j], line[k]) + sense(line[j], line[k]), false);
+          if (k > 1)
+            parity_.add(reference + orientation(y, line[j], line[k]) + sense(line[j], line[k]), false);
     }
   }
   const auto sides = [&](PointId a, PointId b, PointId c, PointId d, bool opposite) {
-    if (proper(a, c, d) && proper(b, c, d)) parity_.add(orientation(c, d, a) + orientation(c, d, b), opposite);
+    if (proper(a, c, d) && proper(b, c, d))
+      parity_.add(orientation(c, d, a) + orientation(c, d, b), opposite);
   };
   for (const Position& p : positions_) {
     switch (p.kind) {
@@ -169,9 +183,14 @@ void Positions::link_lines() {
           parity_.add(sense(p.a, p.b) + sense(p.a, p.c), false);
         }
         break;
-      case PositionKind::same_side: sides(p.a, p.b, p.c, p.d, false); break;
-      case PositionKind::opposite_sides: sides(p.a, p.b, p.c, p.d, true); break;
-      case PositionKind::not_collinear: break;
+      case PositionKind::same_side:
+        sides(p.a, p.b, p.c, p.d, false);
+        break;
+      case PositionKind::opposite_sides:
+        sides(p.a, p.b, p.c, p.d, true);
+        break;
+      case PositionKind::not_collinear:
+        break;
     }
   }
   for (const auto& [vertex, a, b] : same_rays_)

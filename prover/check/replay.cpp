@@ -1,6 +1,7 @@
-// The replay: givens are read, positions verified, then each step in its order: its premises from conclusions of
-// earlier steps by exact arithmetic, its rule by its own meaning, and at the end the goal. Lines and positions only
-// grow on the way, so a name of an angle that rests on something shown in step 5 does not exist before step 5.
+// The replay: givens are read, positions verified, then each step in its order: its premises from conclusions
+// of earlier steps by exact arithmetic, its rule by its own meaning, and at the end the goal. Lines and
+// positions only grow on the way, so a name of an angle that rests on something shown in step 5 does not
+// exist before step 5.
 #include <algorithm>
 #include <optional>
 #include <set>
@@ -31,7 +32,8 @@ bool impossible(const Equation& equation, const std::set<int>& proper_angles, co
         attained = false;
         break;
       case UnknownKind::number:
-      case UnknownKind::fact: return false;
+      case UnknownKind::fact:
+        return false;
     }
   }
   if (!low_open && (low.sign() > 0 || (low.is_zero() && !attained))) return true;
@@ -174,12 +176,14 @@ class Replay {
 
   std::string step(std::size_t s) {
     const Instance& instance = proof_.steps[s].instance;
-    if (!instance.rule.valid() || instance.rule.index() >= catalogue_.rules.size()) return "there is no such rule";
+    if (!instance.rule.valid() || instance.rule.index() >= catalogue_.rules.size())
+      return "there is no such rule";
     const Rule& rule = catalogue_[instance.rule];
     for (const PointId place : instance.places)
       if (!exists(place)) return "a place is no point of the figure";
     for (const Position& position : instance.positions)
-      if (!exists(position) || !positions_.follows(position)) return "a position that it rests on is not known";
+      if (!exists(position) || !positions_.follows(position))
+        return "a position that it rests on is not known";
 
     Step read{rule, instance.places, {}, {}};
     if (!equations(instance.premises, read.premises) || !equations(instance.conclusions, read.conclusions))
@@ -192,7 +196,8 @@ class Replay {
 
     if (rule.builtin == Builtin::given) return hypothesis(instance, read);
     if (rule.builtin) return objection_to_shape(*rule.builtin, read, naming_, statement_);
-    if (auto trouble = objection_to_pattern(read, naming_, given_inequalities()); !trouble.empty()) return trouble;
+    if (auto trouble = objection_to_pattern(read, naming_, given_inequalities()); !trouble.empty())
+      return trouble;
     for (const Phrase& phrase : rule.then) positions_.assume(placement_of(phrase, instance.places));
     return {};
   }
@@ -221,7 +226,8 @@ class Replay {
   std::string goal() {
     std::vector<Equation> shown;
     if (proof_.goal.empty()) return "the proof has no goal";
-    if (proof_.goal.size() != proof_.conclusion.size()) return "the proof does not say where its goal comes from";
+    if (proof_.goal.size() != proof_.conclusion.size())
+      return "the proof does not say where its goal comes from";
     if (!equations(proof_.goal, shown)) return "the goal speaks of something that has no meaning";
     for (std::size_t i = 0; i < shown.size(); ++i)
       if (!adds_up(shown[i], proof_.conclusion[i], proof_.steps.size()))
@@ -246,10 +252,11 @@ class Replay {
     return "what is shown is no contradiction";
   }
 
-  // The shown equation is the asked expression (times a number) minus a constant, or minus the quantities in terms
-  // of which it is asked.
+  // The shown equation is the asked expression (times a number) minus a constant, or minus the quantities in
+  // terms of which it is asked.
   std::string found(const std::vector<Equation>& shown) {
-    if (goal_.claims.size() != 1 || goal_.claims[0].relation.expressions.size() != 1) return "one quantity is asked for";
+    if (goal_.claims.size() != 1 || goal_.claims[0].relation.expressions.size() != 1)
+      return "one quantity is asked for";
     if (shown.size() != 1) return "one value is to be shown";
     Claims claims;
     std::vector<Equation> terms;
@@ -300,16 +307,17 @@ class Replay {
   const UnknownTable& unknowns_;
   const std::vector<Sketch>& sketches_;
   Points identity_;
-  Positions text_;                    // what follows from the sentences alone
-  Positions positions_{0};            // with what the proof sees, and what it has shown
+  Positions text_;          // what follows from the sentences alone
+  Positions positions_{0};  // with what the proof sees, and what it has shown
   Naming naming_{positions_};
   std::vector<Position> unsettled_;
 };
 
 }  // namespace
 
-CheckReport check(const Proof& proof, const Statement& statement, const Goal& goal, const Catalogue& catalogue,
-                  const UnknownTable& unknowns, const std::vector<Sketch>& sketches) {
+CheckReport check(const Proof& proof, const Statement& statement, const Goal& goal,
+                  const Catalogue& catalogue, const UnknownTable& unknowns,
+                  const std::vector<Sketch>& sketches) {
   return Replay(proof, statement, goal, catalogue, unknowns, sketches).run();
 }
 

@@ -23,17 +23,20 @@ bool positive(const Equation& difference, const std::vector<Equation>& known_pos
 
 }  // namespace
 
-std::string objection_to_pattern(const Step& step, Naming& naming, const std::vector<Equation>& known_positive) {
+std::string objection_to_pattern(const Step& step, Naming& naming,
+                                 const std::vector<Equation>& known_positive) {
   const Rule& rule = step.rule;
   if (rule.then.empty()) return "the rule " + rule.id + " says nothing that could be concluded";
-  if (step.places.size() != rule.variables.points.size()) return "the rule " + rule.id + " has another number of places";
+  if (step.places.size() != rule.variables.points.size())
+    return "the rule " + rule.id + " has another number of places";
 
   for (const auto* phrases : {&rule.given, &rule.where}) {
     for (const Phrase& phrase : *phrases) {
       const std::string what = "\"" + describe(phrase, rule.variables) + "\" of the rule " + rule.id;
       const Placement placement = placement_of(phrase, step.places);
       const Claims claims = claims_of(phrase, step.places, naming);
-      if (!placement.readable || !claims.readable || !claims.complete || !claims.choice.empty() || claims.degenerate)
+      if (!placement.readable || !claims.readable || !claims.complete || !claims.choice.empty() ||
+          claims.degenerate)
         return what + " has no meaning at these places";
       if (!naming.positions().follows(placement)) return what + " is not known of the figure";
       for (const auto& group : claims.groups)
@@ -46,7 +49,8 @@ std::string objection_to_pattern(const Step& step, Naming& naming, const std::ve
   std::vector<Equation> may_conclude;
   for (const Phrase& phrase : rule.then) {
     const Claims claims = claims_of(phrase, step.places, naming);
-    if (!claims.readable || claims.degenerate) return "the conclusion of the rule " + rule.id + " has no meaning here";
+    if (!claims.readable || claims.degenerate)
+      return "the conclusion of the rule " + rule.id + " has no meaning here";
     for (Equation& equation : claims.all()) may_conclude.push_back(std::move(equation));
   }
   for (const Equation& conclusion : step.conclusions)

@@ -15,9 +15,10 @@ struct Step {
   std::vector<Equation> conclusions;  // claimed
 };
 
-// A rule with a pattern: what is given must be among the premises, `where` must hold of the figure, and nothing
-// may be concluded beyond `then`. `known_positive` are the inequalities that the problem gives.
-std::string objection_to_pattern(const Step& step, Naming& naming, const std::vector<Equation>& known_positive);
+// A rule with a pattern: what is given must be among the premises, `where` must hold of the figure, and
+// nothing may be concluded beyond `then`. `known_positive` are the inequalities that the problem gives.
+std::string objection_to_pattern(const Step& step, Naming& naming,
+                                 const std::vector<Equation>& known_positive);
 
 // A built-in shape (all but `given`, which replay.cpp reads).
 std::string objection_to_shape(Builtin shape, const Step& step, Naming& naming, const Statement& statement);

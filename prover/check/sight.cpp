@@ -6,8 +6,8 @@
 namespace prover::replay {
 namespace {
 
-// Twice the area of the triangle against the square of its longest side: what rounding leaves of a point that is
-// on the line is some ten million times smaller.
+// Twice the area of the triangle against the square of its longest side: what rounding leaves of a point that
+// is on the line is some ten million times smaller.
 constexpr double clearly = 1e-6;
 
 int side(const Drawing& d, PointId from, PointId to, PointId p) {
@@ -31,10 +31,14 @@ bool in_order(const Drawing& d, PointId first, PointId middle, PointId last) {
 
 bool shows(const Drawing& drawing, const Position& p) {
   switch (p.kind) {
-    case PositionKind::between: return in_order(drawing, p.a, p.b, p.c);
-    case PositionKind::not_collinear: return side(drawing, p.a, p.b, p.c) != 0;
-    case PositionKind::same_side: return side(drawing, p.c, p.d, p.a) * side(drawing, p.c, p.d, p.b) > 0;
-    case PositionKind::opposite_sides: return side(drawing, p.c, p.d, p.a) * side(drawing, p.c, p.d, p.b) < 0;
+    case PositionKind::between:
+      return in_order(drawing, p.a, p.b, p.c);
+    case PositionKind::not_collinear:
+      return side(drawing, p.a, p.b, p.c) != 0;
+    case PositionKind::same_side:
+      return side(drawing, p.c, p.d, p.a) * side(drawing, p.c, p.d, p.b) > 0;
+    case PositionKind::opposite_sides:
+      return side(drawing, p.c, p.d, p.a) * side(drawing, p.c, p.d, p.b) < 0;
   }
   return false;
 }

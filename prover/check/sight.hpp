@@ -1,5 +1,5 @@
-// What figures show of a position, by plain arithmetic on their coordinates. A figure shows a side only when the
-// point is clearly off the line, and an order only when the points are clearly apart.
+// What figures show of a position, by plain arithmetic on their coordinates. A figure shows a side only when
+// the point is clearly off the line, and an order only when the points are clearly apart.
 #pragma once
 #include <array>
 #include <vector>

@@ -16,7 +16,8 @@ bool known(const std::vector<Form>& forms, const UnknownTable& unknowns) {
 }
 
 // The cited conclusions, or false when one does not exist or comes no earlier than the step that cites it.
-bool cite(const Proof& proof, const Combination& combination, std::size_t before, std::vector<const Form*>& from) {
+bool cite(const Proof& proof, const Combination& combination, std::size_t before,
+          std::vector<const Form*>& from) {
   for (const auto& part : combination.parts) {
     if (part.step < 0 || static_cast<std::size_t>(part.step) >= before) return false;
     const auto& conclusions = proof.steps[static_cast<std::size_t>(part.step)].instance.conclusions;
@@ -59,7 +60,8 @@ Obligations obligations_of(const Proof& proof, const UnknownTable& unknowns) {
   }
 
   if (proof.goal.empty()) return malformed("the proof has no goal");
-  if (!known(proof.goal, unknowns)) return malformed("the goal speaks of an unknown that is not in the table");
+  if (!known(proof.goal, unknowns))
+    return malformed("the goal speaks of an unknown that is not in the table");
   if (proof.goal.size() != proof.conclusion.size())
     return malformed("the proof does not say where each part of the goal comes from");
   for (std::size_t g = 0; g < proof.goal.size(); ++g) {

@@ -1,6 +1,6 @@
 // What has to be confirmed about a proof, as data, so that the solver and the SMT-LIB text ask the very same
-// questions. Only the algebra is here: that each premise follows from the conclusions it cites, and the goal from
-// all of them. Whether a rule may say what it says is the checker's business.
+// questions. Only the algebra is here: that each premise follows from the conclusions it cites, and the goal
+// from all of them. Whether a rule may say what it says is the checker's business.
 #pragma once
 #include <string>
 #include <vector>

@@ -1,6 +1,6 @@
-// One query for all steps, one for the whole. The denials of the steps are joined by "or": the solver finds the
-// disjunction impossible exactly when each obligation holds, and pays its start-up once. Only when it answers
-// otherwise are the obligations asked one by one, to name the one that fails.
+// One query for all steps, one for the whole. The denials of the steps are joined by "or": the solver finds
+// the disjunction impossible exactly when each obligation holds, and pays its start-up once. Only when it
+// answers otherwise are the obligations asked one by one, to name the one that fails.
 #include "prover/smt/second_opinion.hpp"
 
 #include <z3++.h>
@@ -60,9 +60,12 @@ class Query {
           require(variable(unknown) > 0);
           require(variable(unknown) < 180);
           break;
-        case UnknownKind::length: require(variable(unknown) > 0); break;
+        case UnknownKind::length:
+          require(variable(unknown) > 0);
+          break;
         case UnknownKind::number:
-        case UnknownKind::fact: break;
+        case UnknownKind::fact:
+          break;
       }
     }
   }
@@ -70,8 +73,10 @@ class Query {
   z3::check_result ask(const Budget& budget, int& queries) {
     unsigned milliseconds = 4'000'000'000U;
     if (budget.deadline) {
-      const auto left = std::chrono::duration_cast<std::chrono::milliseconds>(*budget.deadline - Budget::Clock::now());
-      if (left.count() < milliseconds) milliseconds = static_cast<unsigned>(std::max<std::int64_t>(left.count(), 1));
+      const auto left =
+          std::chrono::duration_cast<std::chrono::milliseconds>(*budget.deadline - Budget::Clock::now());
+      if (left.count() < milliseconds)
+        milliseconds = static_cast<unsigned>(std::max<std::int64_t>(left.count(), 1));
     }
     z3_.solver.set("timeout", milliseconds);
     const std::stop_callback interrupt(budget.stop, [this] { z3_.context.interrupt(); });
@@ -102,8 +107,8 @@ class Query {
   const UnknownTable& unknowns_;
 };
 
-z3::check_result ask_alone(const Obligation& obligation, Z3& z3, const UnknownTable& unknowns, const Budget& budget,
-                           int& queries) {
+z3::check_result ask_alone(const Obligation& obligation, Z3& z3, const UnknownTable& unknowns,
+                           const Budget& budget, int& queries) {
   Query query(z3, unknowns);
   query.require(query.denial(obligation));
   if (obligation.whole) query.require_sizes(obligation);
@@ -117,9 +122,11 @@ SecondOpinion one_by_one(const std::vector<Obligation>& list, Z3& z3, const Unkn
   opinion.queries = queries;
   opinion.answer = SecondOpinion::Answer::confirmed;
   for (const Obligation& obligation : list) {
-    const auto answer = budget.exhausted() ? z3::unknown : ask_alone(obligation, z3, unknowns, budget, opinion.queries);
+    const auto answer =
+        budget.exhausted() ? z3::unknown : ask_alone(obligation, z3, unknowns, budget, opinion.queries);
     if (answer == z3::unsat) continue;
-    opinion.objection = obligation.name + (answer == z3::sat ? " does not follow" : " was not decided in time");
+    opinion.objection =
+        obligation.name + (answer == z3::sat ? " does not follow" : " was not decided in time");
     opinion.answer = answer == z3::sat ? SecondOpinion::Answer::refuted : SecondOpinion::Answer::unknown;
     if (answer == z3::sat) break;  // a refutation outweighs what was left open before it
   }

@@ -1,7 +1,7 @@
 // The second opinion: Z3 confirms every algebra step of a proof (premises and not-conclusion together are
-// unsatisfiable) and the whole (all cited equations, 0° < angle < 180°, not the goal: unsatisfiable). The only
-// room that knows Z3. One Z3 context a thread, kept between problems, since making one costs milliseconds.
-// The same obligations can be written as SMT-LIB 2 for any other solver.
+// unsatisfiable) and the whole (all cited equations, 0° < angle < 180°, not the goal: unsatisfiable). The
+// only room that knows Z3. One Z3 context a thread, kept between problems, since making one costs
+// milliseconds. The same obligations can be written as SMT-LIB 2 for any other solver.
 #pragma once
 #include <string>
 

@@ -10,28 +10,46 @@ namespace {
 
 std::string word(FactKind kind) {
   switch (kind) {
-    case FactKind::parallel: return "parallel";
-    case FactKind::perpendicular: return "perpendicular";
-    case FactKind::collinear: return "collinear";
-    case FactKind::congruent: return "congruent";
-    case FactKind::similar: return "similar";
-    case FactKind::regular_polygon: return "regular_polygon";
-    case FactKind::parallelogram: return "parallelogram";
-    case FactKind::rectangle: return "rectangle";
-    case FactKind::rhombus: return "rhombus";
-    case FactKind::square: return "square";
-    case FactKind::kite: return "kite";
-    case FactKind::trapezium: return "trapezium";
-    case FactKind::circle: return "circle";
-    case FactKind::concyclic: return "concyclic";
-    case FactKind::tangent: return "tangent";
+    case FactKind::parallel:
+      return "parallel";
+    case FactKind::perpendicular:
+      return "perpendicular";
+    case FactKind::collinear:
+      return "collinear";
+    case FactKind::congruent:
+      return "congruent";
+    case FactKind::similar:
+      return "similar";
+    case FactKind::regular_polygon:
+      return "regular_polygon";
+    case FactKind::parallelogram:
+      return "parallelogram";
+    case FactKind::rectangle:
+      return "rectangle";
+    case FactKind::rhombus:
+      return "rhombus";
+    case FactKind::square:
+      return "square";
+    case FactKind::kite:
+      return "kite";
+    case FactKind::trapezium:
+      return "trapezium";
+    case FactKind::circle:
+      return "circle";
+    case FactKind::concyclic:
+      return "concyclic";
+    case FactKind::joined:
+      return "joined";
+    case FactKind::tangent:
+      return "tangent";
   }
   return "fact";
 }
 
 bool simple_symbol(const std::string& name) {
   for (const char c : name)
-    if (!((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_')) return false;
+    if (!((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_'))
+      return false;
   return true;
 }
 
@@ -45,11 +63,18 @@ class Writer {
     switch (unknown.kind) {
       case UnknownKind::angle:  // read as on the board: arm, vertex, arm
         if (unknown.points.size() == 3)
-          name = "angle_" + point(unknown.points[1]) + "_" + point(unknown.points[0]) + "_" + point(unknown.points[2]);
+          name = "angle_" + point(unknown.points[1]) + "_" + point(unknown.points[0]) + "_" +
+                 point(unknown.points[2]);
         break;
-      case UnknownKind::length: name = "length" + listed(unknown.points); break;
-      case UnknownKind::number: name = "number_" + unknown.name; break;
-      case UnknownKind::fact: name = "not_" + word(unknown.fact) + listed(unknown.points); break;
+      case UnknownKind::length:
+        name = "length" + listed(unknown.points);
+        break;
+      case UnknownKind::number:
+        name = "number_" + unknown.name;
+        break;
+      case UnknownKind::fact:
+        name = "not_" + word(unknown.fact) + listed(unknown.points);
+        break;
     }
     if (name.empty()) name = "unknown_" + std::to_string(id.value);
     return simple_symbol(name) ? name : "|" + name + "|";
@@ -58,7 +83,8 @@ class Writer {
   std::string value(const Form& form) const {
     std::vector<std::string> parts;
     for (const auto& [unknown, coefficient] : form.terms)
-      parts.push_back(coefficient.is_one() ? symbol(unknown) : "(* " + number(coefficient) + " " + symbol(unknown) + ")");
+      parts.push_back(coefficient.is_one() ? symbol(unknown)
+                                           : "(* " + number(coefficient) + " " + symbol(unknown) + ")");
     if (parts.empty()) return number(form.constant);
     if (!form.constant.is_zero()) parts.push_back(number(form.constant));
     if (parts.size() == 1) return parts[0];
@@ -78,7 +104,8 @@ class Writer {
 
  private:
   std::string point(PointId p) const {
-    return p.valid() && p.index() < names_.points.size() ? names_.of(p) : std::string("P").append(std::to_string(p.value));
+    return p.valid() && p.index() < names_.points.size() ? names_.of(p)
+                                                         : std::string("P").append(std::to_string(p.value));
   }
   std::string listed(const std::vector<PointId>& points) const {
     std::string text;
@@ -90,7 +117,9 @@ class Writer {
   const Names& names_;
 };
 
-std::string assertion(const std::string& body) { return "(assert " + body + ")\n"; }
+std::string assertion(const std::string& body) {
+  return "(assert " + body + ")\n";
+}
 
 std::string question(const Obligation& obligation, const Writer& writer, const UnknownTable& unknowns) {
   std::string text = "\n; " + obligation.name + "\n(push 1)\n";
@@ -108,10 +137,12 @@ std::string question(const Obligation& obligation, const Writer& writer, const U
     for (const UnknownId unknown : used) {
       if (unknowns[unknown].kind == UnknownKind::angle)
         text += assertion("(< 0.0 " + writer.symbol(unknown) + " 180.0)");
-      if (unknowns[unknown].kind == UnknownKind::length) text += assertion("(< 0.0 " + writer.symbol(unknown) + ")");
+      if (unknowns[unknown].kind == UnknownKind::length)
+        text += assertion("(< 0.0 " + writer.symbol(unknown) + ")");
     }
   }
-  if (obligation.denies) text += assertion(obligation.claims.size() == 1 ? denial.substr(1) : "(or" + denial + ")");
+  if (obligation.denies)
+    text += assertion(obligation.claims.size() == 1 ? denial.substr(1) : "(or" + denial + ")");
   return text + "(check-sat)\n(pop 1)\n";
 }
 
@@ -135,6 +166,8 @@ std::string smt_lib(const Proof& proof, const UnknownTable& unknowns, const Name
   return text + "(exit)\n";
 }
 
-std::string smt_lib(const Proof& proof, const UnknownTable& unknowns) { return smt_lib(proof, unknowns, Names{}); }
+std::string smt_lib(const Proof& proof, const UnknownTable& unknowns) {
+  return smt_lib(proof, unknowns, Names{});
+}
 
 }  // namespace prover

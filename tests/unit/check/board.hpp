@@ -1,5 +1,6 @@
-// A small problem and a proof of it, written by hand: points are letters, "KLM" is an angle, "KL" a length, "x" a
-// number, "" the constant 1. Independent of the parser, so that a proof can be as wrong as a test needs it.
+// A small problem and a proof of it, written by hand: points are letters, "KLM" is an angle, "KL" a length,
+// "x" a number, "" the constant 1. Independent of the parser, so that a proof can be as wrong as a test needs
+// it.
 #pragma once
 #include <string>
 #include <utility>
@@ -117,13 +118,14 @@ struct Board {
     return static_cast<int>(proof.steps.size()) - 1;
   }
   // Each premise is a conclusion of an earlier step as it stands, unless the test replaces the combination.
-  int say(RuleId rule, const std::string& places, std::vector<std::pair<int, int>> cited, std::vector<Form> conclusions) {
+  int say(RuleId rule, const std::string& places, std::vector<std::pair<int, int>> cited,
+          std::vector<Form> conclusions) {
     ProofStep step;
     step.instance.rule = rule;
     step.instance.places = points(places);
     for (const auto& [s, c] : cited) {
-      step.instance.premises.push_back(proof.steps[static_cast<std::size_t>(s)]
-                                           .instance.conclusions[static_cast<std::size_t>(c)]);
+      step.instance.premises.push_back(
+          proof.steps[static_cast<std::size_t>(s)].instance.conclusions[static_cast<std::size_t>(c)]);
       step.premises.push_back({{{s, c, 1}}});
     }
     step.instance.conclusions = std::move(conclusions);

@@ -25,7 +25,9 @@ struct ShapeBoard {
     cited.emplace_back(b.say_given(b.given(b.relation(sum, {})), {b.form(sum)}), 0);
     return *this;
   }
-  std::string gives(Builtin shape, const std::string& places, const Sum& sum) { return gives(shape, places, b.form(sum)); }
+  std::string gives(Builtin shape, const std::string& places, const Sum& sum) {
+    return gives(shape, places, b.form(sum));
+  }
   std::string gives(Builtin shape, const std::string& places, const Form& form) {
     Board c = b;
     const int step = c.say(c.builtin(shape), places, cited, {form});
@@ -34,7 +36,9 @@ struct ShapeBoard {
     c.proof.goal = {form};
     c.proof.conclusion = {{{{step, 0, 1}}}};
     const CheckReport report = c.report();
-    return report.step == step ? report.objection : report.step == -1 ? "" : "an earlier step: " + report.objection;
+    return report.step == step ? report.objection
+           : report.step == -1 ? ""
+                               : "an earlier step: " + report.objection;
   }
 };
 
@@ -59,14 +63,18 @@ TEST_CASE("neighbouring segments add up in their order") {
   CHECK(one.gives(Builtin::segment_addition, "ABCD", {{1, "AB"}, {1, "BC"}, {1, "CD"}, {-1, "AD"}}).empty());
   CHECK(one.gives(Builtin::segment_addition, "DBA", {{1, "DB"}, {1, "BA"}, {-1, "AD"}}).empty());
   CHECK_FALSE(one.gives(Builtin::segment_addition, "ACB", {{1, "AC"}, {1, "BC"}, {-1, "AB"}}).empty());
-  CHECK_FALSE(ShapeBoard("ABC").says(Predicate::collinear, "ABC")
-                  .gives(Builtin::segment_addition, "ABC", {{1, "AB"}, {1, "BC"}, {-1, "AC"}}).empty());
+  CHECK_FALSE(ShapeBoard("ABC")
+                  .says(Predicate::collinear, "ABC")
+                  .gives(Builtin::segment_addition, "ABC", {{1, "AB"}, {1, "BC"}, {-1, "AC"}})
+                  .empty());
 }
 
 TEST_CASE("angles on one side of a straight line make 180 degrees") {
   const auto shape = Builtin::angles_on_a_straight_line;
   ShapeBoard one("VABCD");
-  one.says(Predicate::line_order, "AVD").says(Predicate::triangle, "AVC").says(Predicate::inside_angle, "BAVC");
+  one.says(Predicate::line_order, "AVD")
+      .says(Predicate::triangle, "AVC")
+      .says(Predicate::inside_angle, "BAVC");
   CHECK(one.gives(shape, "VACD", {{1, "AVC"}, {1, "CVD"}, {-180, ""}}).empty());
   CHECK(one.gives(shape, "VABCD", {{1, "AVB"}, {1, "BVC"}, {1, "CVD"}, {-180, ""}}).empty());
   CHECK(one.gives(shape, "VDCBA", {{1, "AVB"}, {1, "BVC"}, {1, "CVD"}, {-180, ""}}).empty());
@@ -81,8 +89,10 @@ TEST_CASE("angles once round a point make 360 degrees") {
   three.says(Predicate::inside_polygon, "VABC");
   CHECK(three.gives(shape, "VABC", {{1, "AVB"}, {1, "BVC"}, {1, "CVA"}, {-360, ""}}).empty());
   CHECK_FALSE(three.gives(shape, "VABC", {{1, "AVB"}, {1, "BVC"}, {1, "CVA"}, {-180, ""}}).empty());
-  CHECK_FALSE(ShapeBoard("VABC").says(Predicate::inside_angle, "BAVC")
-                  .gives(shape, "VABC", {{1, "AVB"}, {1, "BVC"}, {1, "CVA"}, {-360, ""}}).empty());
+  CHECK_FALSE(ShapeBoard("VABC")
+                  .says(Predicate::inside_angle, "BAVC")
+                  .gives(shape, "VABC", {{1, "AVB"}, {1, "BVC"}, {1, "CVA"}, {-360, ""}})
+                  .empty());
 
   ShapeBoard crossing("VABCD");
   crossing.says(Predicate::cross, "VACBD");
@@ -97,26 +107,37 @@ TEST_CASE("angles once round a point make 360 degrees") {
   ShapeBoard pentagon("VABCDE");  // five rays: each further one is told beside the one before
   pentagon.says(Predicate::regular_polygon, "ABCDE").says(Predicate::inside_polygon, "VABCDE");
   const Sum five{{1, "AVB"}, {1, "BVC"}, {1, "CVD"}, {1, "DVE"}, {1, "EVA"}, {-360, ""}};
-  CHECK_FALSE(pentagon.gives(shape, "VABCDE", five).empty());  // might go round more than once, as far as told
+  CHECK_FALSE(
+      pentagon.gives(shape, "VABCDE", five).empty());  // might go round more than once, as far as told
   pentagon.says(Predicate::inside_angle, "BAVC").says(Predicate::inside_angle, "DCVE");
   CHECK(pentagon.gives(shape, "VABCDE", five).empty());
-  CHECK_FALSE(pentagon.gives(shape, "VACEBD",
-                             {{1, "AVC"}, {1, "CVE"}, {1, "EVB"}, {1, "BVD"}, {1, "DVA"}, {-360, ""}}).empty());
+  CHECK_FALSE(
+      pentagon
+          .gives(shape, "VACEBD", {{1, "AVC"}, {1, "CVE"}, {1, "EVB"}, {1, "BVD"}, {1, "DVA"}, {-360, ""}})
+          .empty());
 }
 
 TEST_CASE("interior angles of a polygon") {
   const auto shape = Builtin::polygon_interior_sum;
   ShapeBoard convex("ABCDE");
   convex.says(Predicate::convex, "ABCDE");
-  CHECK(convex.gives(shape, "ABCDE", {{1, "EAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDE"}, {1, "DEA"}, {-540, ""}}).empty());
-  CHECK(convex.gives(Builtin::quadrilateral_angle_sum, "ABCD",
-                     {{1, "DAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDA"}, {-360, ""}}).empty());
-  CHECK_FALSE(convex.gives(Builtin::quadrilateral_angle_sum, "ABDC",
-                           {{1, "CAB"}, {1, "ABD"}, {1, "BDC"}, {1, "DCA"}, {-360, ""}}).empty());
-  CHECK_FALSE(convex.gives(shape, "ABCDE",
-                           {{1, "EAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDE"}, {1, "DEA"}, {-720, ""}}).empty());
-  CHECK_FALSE(ShapeBoard("ABCD").says(Predicate::simple_polygon, "ABCD")
-                  .gives(shape, "ABCD", {{1, "DAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDA"}, {-360, ""}}).empty());
+  CHECK(convex.gives(shape, "ABCDE", {{1, "EAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDE"}, {1, "DEA"}, {-540, ""}})
+            .empty());
+  CHECK(convex
+            .gives(Builtin::quadrilateral_angle_sum, "ABCD",
+                   {{1, "DAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDA"}, {-360, ""}})
+            .empty());
+  CHECK_FALSE(convex
+                  .gives(Builtin::quadrilateral_angle_sum, "ABDC",
+                         {{1, "CAB"}, {1, "ABD"}, {1, "BDC"}, {1, "DCA"}, {-360, ""}})
+                  .empty());
+  CHECK_FALSE(
+      convex.gives(shape, "ABCDE", {{1, "EAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDE"}, {1, "DEA"}, {-720, ""}})
+          .empty());
+  CHECK_FALSE(ShapeBoard("ABCD")
+                  .says(Predicate::simple_polygon, "ABCD")
+                  .gives(shape, "ABCD", {{1, "DAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDA"}, {-360, ""}})
+                  .empty());
 }
 
 TEST_CASE("a dart has one reflex corner, and the positions say which") {
@@ -125,7 +146,8 @@ TEST_CASE("a dart has one reflex corner, and the positions say which") {
   const auto shape = Builtin::quadrilateral_angle_sum;
   // DAB + ABC + BCD + (360 − CDA) = 360
   CHECK(dart.gives(shape, "ABCD", {{1, "DAB"}, {1, "ABC"}, {1, "BCD"}, {-1, "CDA"}}).empty());
-  CHECK_FALSE(dart.gives(shape, "ABCD", {{1, "DAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDA"}, {-360, ""}}).empty());
+  CHECK_FALSE(
+      dart.gives(shape, "ABCD", {{1, "DAB"}, {1, "ABC"}, {1, "BCD"}, {1, "CDA"}, {-360, ""}}).empty());
   CHECK_FALSE(dart.gives(shape, "ABCD", {{1, "DAB"}, {-1, "ABC"}, {1, "BCD"}, {1, "CDA"}}).empty());
 }
 
@@ -149,8 +171,10 @@ TEST_CASE("regular polygons") {
   CHECK_FALSE(one.gives(Builtin::regular_polygon_angles, "ABCDE", {{1, "ABC"}, {-120, ""}}).empty());
   CHECK_FALSE(one.gives(Builtin::regular_polygon_angles, "ACEBD", {{1, "ACE"}, {-108, ""}}).empty());
   CHECK_FALSE(one.gives(Builtin::regular_polygon_sides, "ABCDE", {{1, "AC"}, {-1, "DE"}}).empty());
-  CHECK_FALSE(ShapeBoard("ABCDE").says(Predicate::convex, "ABCDE")
-                  .gives(Builtin::regular_polygon_angles, "ABCDE", {{1, "ABC"}, {-108, ""}}).empty());
+  CHECK_FALSE(ShapeBoard("ABCDE")
+                  .says(Predicate::convex, "ABCDE")
+                  .gives(Builtin::regular_polygon_angles, "ABCDE", {{1, "ABC"}, {-108, ""}})
+                  .empty());
 }
 
 TEST_CASE("similar triangles by sides in one ratio") {

@@ -1,5 +1,5 @@
-// Proofs as the search makes them, from the text of a problem on: each is accepted, and each is refused after any
-// single change to what it says.
+// Proofs as the search makes them, from the text of a problem on: each is accepted, and each is refused after
+// any single change to what it says.
 #include <catch2/catch.hpp>
 
 #include "prover/chain/saturate.hpp"
@@ -19,8 +19,10 @@ const char* const problems[] = {
     "triangle: KLM\nKL = KM\nangle LKM = 40\nfind: angle KLM\n",
     "triangle: KLM\nline: K, L, P in this order\nangle LKM = 50\nangle LMK = 60\nfind: angle PLM\n",
     "polygon: KLMN parallelogram, in this order\nangle NKL = 65\nfind: angle KLM\n",
-    "triangle: KLM\nP lies on KL\nparallel: PQ, LM\nQ lies on KM\nangle KPQ = 70\nangle PKQ = 50\nfind: angle KML\n",
-    "triangle: KLM\nbisects: ray LP bisects angle KLM\nline: K, P, M in this order\nangle LKM = 80\nangle KML = 40\n"
+    "triangle: KLM\nP lies on KL\nparallel: PQ, LM\nQ lies on KM\nangle KPQ = 70\nangle PKQ = 50\nfind: "
+    "angle KML\n",
+    "triangle: KLM\nbisects: ray LP bisects angle KLM\nline: K, P, M in this order\nangle LKM = 80\nangle "
+    "KML = 40\n"
     "find: angle LPM\n",
 };
 
@@ -41,8 +43,10 @@ struct Found {
     note_goal(goal, arrangement, unknowns);
     ChainOptions options;
     options.allowed.assign(catalogue.rules.size(), true);
-    const Saturation saturation = saturate(statement, arrangement, catalogue, unknowns, {}, options, Budget::seconds(5));
-    const std::vector<Form> forms = goal_forms(goal, saturation.closure, arrangement, unknowns, statement.names).forms;
+    const Saturation saturation =
+        saturate(statement, arrangement, catalogue, unknowns, {}, options, Budget::seconds(5));
+    const std::vector<Form> forms =
+        goal_forms(goal, saturation.closure, arrangement, unknowns, statement.names).forms;
     SearchProblem problem;
     problem.goal = forms;
     for (const Instance& i : saturation.instances)
@@ -51,8 +55,7 @@ struct Found {
     const auto light = shortest_proof(problem, Budget::seconds(5));
     REQUIRE(light);
     std::vector<Instance> members;
-    for (const int i : light->members)
-      members.push_back(saturation.instances[static_cast<std::size_t>(i)]);
+    for (const int i : light->members) members.push_back(saturation.instances[static_cast<std::size_t>(i)]);
     proof = assemble(order_for_reading(std::move(members)), forms, unknowns, arrangement);
   }
 
@@ -85,7 +88,8 @@ TEST_CASE("proofs of the search are accepted, and refused after any one change")
         CHECK(refused([&](Proof& p) { p.steps[s].instance.conclusions[c].constant += 1; }));
       for (std::size_t i = 0; i < step.premises.size(); ++i) {
         CHECK(refused([&](Proof& p) { p.steps[s].instance.premises[i].constant += 1; }));
-        CHECK(refused([&](Proof& p) { p.steps[s].premises.erase(p.steps[s].premises.begin() + static_cast<int>(i)); }));
+        CHECK(refused(
+            [&](Proof& p) { p.steps[s].premises.erase(p.steps[s].premises.begin() + static_cast<int>(i)); }));
         for (std::size_t k = 0; k < step.premises[i].parts.size(); ++k) {
           CHECK(refused([&](Proof& p) { p.steps[s].premises[i].parts[k].multiplier += 1; }));
           CHECK(refused([&](Proof& p) { p.steps[s].premises[i].parts[k].step = static_cast<int>(s); }));
@@ -95,7 +99,8 @@ TEST_CASE("proofs of the search are accepted, and refused after any one change")
       CHECK(refused([&](Proof& p) { p.steps[s].instance.places.emplace_back(0); }) ==
             (standard_catalogue()[step.instance.rule].builtin != Builtin::given));
       CHECK(refused([&](Proof& p) { p.steps.erase(p.steps.begin() + static_cast<int>(s)); }));
-      if (step.instance.hypothesis >= 0) CHECK(refused([&](Proof& p) { p.steps[s].instance.hypothesis = 99; }));
+      if (step.instance.hypothesis >= 0)
+        CHECK(refused([&](Proof& p) { p.steps[s].instance.hypothesis = 99; }));
     }
     for (std::size_t k = 0; k < found.proof.conclusion[0].parts.size(); ++k)
       CHECK(refused([&](Proof& p) { p.conclusion[0].parts[k].multiplier += 1; }));

@@ -17,7 +17,8 @@ struct Said {
   std::string letters;
 };
 
-bool follows(const std::string& letters, const std::vector<Said>& givens, PositionKind kind, const std::string& asked) {
+bool follows(const std::string& letters, const std::vector<Said>& givens, PositionKind kind,
+             const std::string& asked) {
   const Board b(letters);
   Positions positions(letters.size());
   for (const auto& [predicate, names] : givens) {
@@ -41,7 +42,8 @@ TEST_CASE("order on a line composes") {
   CHECK(follows("KLMN", row, in_between, "KMN"));
   CHECK(follows("KLMN", row, in_between, "NMK"));
   CHECK_FALSE(follows("KLMN", row, in_between, "LKM"));
-  CHECK_FALSE(follows("KLMN", {{Predicate::on_segment, "LKM"}, {Predicate::on_line, "NKL"}}, in_between, "KLN"));
+  CHECK_FALSE(
+      follows("KLMN", {{Predicate::on_segment, "LKM"}, {Predicate::on_line, "NKL"}}, in_between, "KLN"));
   CHECK(follows("KLMN", {{Predicate::on_segment, "LKM"}, {Predicate::on_segment, "NKL"}}, in_between, "NLM"));
 }
 
@@ -68,7 +70,8 @@ TEST_CASE("diagonals of a convex quadrilateral part it") {
   CHECK(follows("KLMNX", figure, same, "XMKL"));
   CHECK(follows("KLMNX", {{Predicate::convex, "KLMN"}, {Predicate::meet, "XKMLN"}}, in_between, "KXM"));
   CHECK(follows("KLMN", {{Predicate::convex, "KLMN"}}, opposite, "KMLN"));
-  CHECK_FALSE(follows("KLMN", {{Predicate::triangle, "KLM"}, {Predicate::triangle, "KMN"}}, opposite, "KMLN"));
+  CHECK_FALSE(
+      follows("KLMN", {{Predicate::triangle, "KLM"}, {Predicate::triangle, "KMN"}}, opposite, "KMLN"));
 }
 
 TEST_CASE("a ray inside an angle parts its arms") {
@@ -83,7 +86,8 @@ TEST_CASE("a line that enters a triangle through a side leaves it through anothe
   const std::vector<Said> figure{{Predicate::inside_polygon, "PKLM"}, {Predicate::meet, "XKPLM"}};
   CHECK(follows("KLMPX", figure, in_between, "LXM"));
   CHECK(follows("KLMPX", figure, in_between, "KPX"));
-  CHECK_FALSE(follows("KLMPX", {{Predicate::triangle, "KLM"}, {Predicate::meet, "XKPLM"}}, in_between, "LXM"));
+  CHECK_FALSE(
+      follows("KLMPX", {{Predicate::triangle, "KLM"}, {Predicate::meet, "XKPLM"}}, in_between, "LXM"));
 }
 
 TEST_CASE("parallels have all of each other on one side") {
@@ -119,16 +123,20 @@ TEST_CASE("what follows is true in every figure that shows what was said") {
           return p.a != p.b && p.b != p.c && side(p.a, p.b, p.c) == 0 &&
                  (a[0] - b[0]) * (c[0] - b[0]) + (a[1] - b[1]) * (c[1] - b[1]) < 0;
         }
-        case PositionKind::same_side: return side(p.c, p.d, p.a) * side(p.c, p.d, p.b) > 0;
-        case PositionKind::opposite_sides: return side(p.c, p.d, p.a) * side(p.c, p.d, p.b) < 0;
-        case PositionKind::not_collinear: return side(p.a, p.b, p.c) != 0;
+        case PositionKind::same_side:
+          return side(p.c, p.d, p.a) * side(p.c, p.d, p.b) > 0;
+        case PositionKind::opposite_sides:
+          return side(p.c, p.d, p.a) * side(p.c, p.d, p.b) < 0;
+        case PositionKind::not_collinear:
+          return side(p.a, p.b, p.c) != 0;
       }
       return false;
     };
     std::vector<Position> all;
     for (int code = 0; code < n * n * n * n; ++code)
       for (const auto kind : {in_between, same, opposite, triangle})
-        all.push_back({kind, PointId(code % n), PointId(code / n % n), PointId(code / n / n % n), PointId(code / n / n / n)});
+        all.push_back({kind, PointId(code % n), PointId(code / n % n), PointId(code / n / n % n),
+                       PointId(code / n / n / n)});
     Placement placement;
     for (int i = 0; i < 60; ++i) {
       const Position& p = all[static_cast<std::size_t>(pick(static_cast<int>(all.size())))];

@@ -19,7 +19,8 @@ RuleId angle_sum(Board& b) {
 }
 RuleId alternate_angles(Board& b, bool converse) {
   const Board r("APQD");
-  const Phrase parallel = r.phrase(Predicate::parallel, "PAQD"), equal = r.relation({{1, "APQ"}}, {{1, "DQP"}});
+  const Phrase parallel = r.phrase(Predicate::parallel, "PAQD"),
+               equal = r.relation({{1, "APQ"}}, {{1, "DQP"}});
   return b.rule(converse ? "alternate-converse" : "alternate", "APQD", {converse ? equal : parallel},
                 {r.phrase(Predicate::opposite_sides, "ADPQ")}, {converse ? parallel : equal});
 }
@@ -41,8 +42,8 @@ Board base_angle_board() {
   return b;
 }
 
-// K and N on opposite sides of LM; the angles KLM and NML are equal, so KL and MN are parallel. No sentence says
-// the sides: they are seen.
+// K and N on opposite sides of LM; the angles KLM and NML are equal, so KL and MN are parallel. No sentence
+// says the sides: they are seen.
 Board parallel_board() {
   Board b("KLMN");
   b.given(b.phrase(Predicate::triangle, "KLM"));
@@ -70,43 +71,87 @@ TEST_CASE("base angles and angle sum are accepted as they stand") {
 TEST_CASE("whatever is changed in the proof, it is refused") {
   Board b = base_angle_board();
   auto& steps = b.proof.steps;
-  SECTION("another value") { b.proof.goal = {b.form({{1, "KLM"}, {-71, ""}})}; }
+  SECTION("another value") {
+    b.proof.goal = {b.form({{1, "KLM"}, {-71, ""}})};
+  }
   SECTION("another angle than the one asked for") {
     b.find({{1, "LKM"}});
   }
-  SECTION("a multiplier") { b.proof.conclusion[0].parts[1].multiplier = 1; }
-  SECTION("a part of the sum left out") { b.proof.conclusion[0].parts.pop_back(); }
+  SECTION("a multiplier") {
+    b.proof.conclusion[0].parts[1].multiplier = 1;
+  }
+  SECTION("a part of the sum left out") {
+    b.proof.conclusion[0].parts.pop_back();
+  }
   SECTION("a premise that is not there") {
     steps[2].instance.premises.clear();
     steps[2].premises.clear();
   }
-  SECTION("a premise without support") { steps[2].premises.clear(); }
-  SECTION("a premise supported by something else") { steps[2].premises[0] = {{{1, 0, 1}}}; }
-  SECTION("a premise supported by its own step") { steps[2].premises[0] = {{{2, 0, 1}}}; }
-  SECTION("a premise supported by a later step") { steps[2].premises[0] = {{{3, 0, 1}}}; }
-  SECTION("indices out of range") {
-    SECTION("step") { steps[2].premises[0] = {{{-1, 0, 1}}}; }
-    SECTION("conclusion") { steps[2].premises[0] = {{{0, 5, 1}}}; }
-    SECTION("rule") { steps[2].instance.rule = RuleId(77); }
-    SECTION("no rule") { steps[2].instance.rule = RuleId(); }
-    SECTION("place") { steps[2].instance.places[0] = PointId(12); }
-    SECTION("no place") { steps[2].instance.places[0] = PointId(); }
-    SECTION("given") { steps[0].instance.hypothesis = 3; }
-    SECTION("no given") { steps[0].instance.hypothesis = -1; }
-    SECTION("unknown") { steps[2].instance.conclusions = {Form::of(UnknownId(99))}; }
-    SECTION("unknown in the goal") { b.proof.goal = {Form::of(UnknownId(99))}; }
+  SECTION("a premise without support") {
+    steps[2].premises.clear();
   }
-  SECTION("too few places") { steps[2].instance.places.pop_back(); }
-  SECTION("other places") { std::swap(steps[2].instance.places[0], steps[2].instance.places[1]); }
-  SECTION("another rule") { steps[2].instance.rule = steps[3].instance.rule; }
-  SECTION("a rule that only names a given") { steps[2].instance.rule = RuleId(0); }
+  SECTION("a premise supported by something else") {
+    steps[2].premises[0] = {{{1, 0, 1}}};
+  }
+  SECTION("a premise supported by its own step") {
+    steps[2].premises[0] = {{{2, 0, 1}}};
+  }
+  SECTION("a premise supported by a later step") {
+    steps[2].premises[0] = {{{3, 0, 1}}};
+  }
+  SECTION("indices out of range") {
+    SECTION("step") {
+      steps[2].premises[0] = {{{-1, 0, 1}}};
+    }
+    SECTION("conclusion") {
+      steps[2].premises[0] = {{{0, 5, 1}}};
+    }
+    SECTION("rule") {
+      steps[2].instance.rule = RuleId(77);
+    }
+    SECTION("no rule") {
+      steps[2].instance.rule = RuleId();
+    }
+    SECTION("place") {
+      steps[2].instance.places[0] = PointId(12);
+    }
+    SECTION("no place") {
+      steps[2].instance.places[0] = PointId();
+    }
+    SECTION("given") {
+      steps[0].instance.hypothesis = 3;
+    }
+    SECTION("no given") {
+      steps[0].instance.hypothesis = -1;
+    }
+    SECTION("unknown") {
+      steps[2].instance.conclusions = {Form::of(UnknownId(99))};
+    }
+    SECTION("unknown in the goal") {
+      b.proof.goal = {Form::of(UnknownId(99))};
+    }
+  }
+  SECTION("too few places") {
+    steps[2].instance.places.pop_back();
+  }
+  SECTION("other places") {
+    std::swap(steps[2].instance.places[0], steps[2].instance.places[1]);
+  }
+  SECTION("another rule") {
+    steps[2].instance.rule = steps[3].instance.rule;
+  }
+  SECTION("a rule that only names a given") {
+    steps[2].instance.rule = RuleId(0);
+  }
   SECTION("a step says more than its rule") {
     steps[2].instance.conclusions.push_back(b.form({{1, "KLM"}, {-70, ""}}));
   }
   SECTION("a given says something else") {
     steps[1].instance.conclusions = {b.form({{1, "LKM"}, {-50, ""}})};
   }
-  SECTION("another given") { steps[1].instance.hypothesis = 1; }
+  SECTION("another given") {
+    steps[1].instance.hypothesis = 1;
+  }
   SECTION("a position that nothing says") {
     b.proof.positions = {{b.position(PositionKind::between, "KLM"), PositionSource::text}};
   }
@@ -121,13 +166,19 @@ TEST_CASE("whatever is changed in the proof, it is refused") {
   SECTION("a step that rests on an unknown position") {
     steps[2].instance.positions = {b.position(PositionKind::between, "KLM")};
   }
-  SECTION("the order of the steps") { std::swap(steps[0], steps[2]); }
+  SECTION("the order of the steps") {
+    std::swap(steps[0], steps[2]);
+  }
   SECTION("no goal") {
     b.proof.goal.clear();
     b.proof.conclusion.clear();
   }
-  SECTION("a goal without support") { b.proof.conclusion.clear(); }
-  SECTION("called a contradiction") { b.proof.contradiction = true; }
+  SECTION("a goal without support") {
+    b.proof.conclusion.clear();
+  }
+  SECTION("called a contradiction") {
+    b.proof.contradiction = true;
+  }
   SECTION("not a triangle by any sentence") {
     b.statement.givens[0].phrase = b.phrase(Predicate::collinear, "KLM");
     b.statement.givens[2].phrase = b.relation({{1, "x"}}, {{40, ""}});
@@ -146,25 +197,47 @@ TEST_CASE("the objection names the step") {
 TEST_CASE("a side that every figure shows may be cited, and only then") {
   Board b = parallel_board();
   CHECK(b.report().objection.empty());
-  SECTION("no figure") { b.sketches.clear(); }
-  SECTION("one figure shows otherwise") { b.draw({{1, 2}, {0, 0}, {4, 0}, {2.5, 3}}); }
-  SECTION("a figure with the point nearly on the line") { b.draw({{1, 2}, {0, 0}, {4, 0}, {2.5, -1e-9}}); }
-  SECTION("a figure without the point") { b.draw({{1, 2}, {0, 0}, {4, 0}}); }
+  SECTION("no figure") {
+    b.sketches.clear();
+  }
+  SECTION("one figure shows otherwise") {
+    b.draw({{1, 2}, {0, 0}, {4, 0}, {2.5, 3}});
+  }
+  SECTION("a figure with the point nearly on the line") {
+    b.draw({{1, 2}, {0, 0}, {4, 0}, {2.5, -1e-9}});
+  }
+  SECTION("a figure without the point") {
+    b.draw({{1, 2}, {0, 0}, {4, 0}});
+  }
   SECTION("a coordinate that is no number") {
     b.draw({{1, 2}, {0, 0}, {4, 0}, {std::nan(""), -3}});
   }
-  SECTION("not listed") { b.proof.positions.clear(); }
-  SECTION("listed as text") { b.proof.positions[0].source = PositionSource::text; }
-  SECTION("the other side listed") { b.proof.positions[0].position.kind = PositionKind::same_side; }
-  SECTION("another claim") { b.prove(b.phrase(Predicate::parallel, "KMLN")); }
-  SECTION("a stronger claim") { b.prove(b.phrase(Predicate::parallelogram, "KLMN")); }
-  SECTION("a claim of size") { b.prove(b.relation({{1, "KL"}}, {{1, "MN"}}, Comparison::greater)); }
+  SECTION("not listed") {
+    b.proof.positions.clear();
+  }
+  SECTION("listed as text") {
+    b.proof.positions[0].source = PositionSource::text;
+  }
+  SECTION("the other side listed") {
+    b.proof.positions[0].position.kind = PositionKind::same_side;
+  }
+  SECTION("another claim") {
+    b.prove(b.phrase(Predicate::parallel, "KMLN"));
+  }
+  SECTION("a stronger claim") {
+    b.prove(b.phrase(Predicate::parallelogram, "KLMN"));
+  }
+  SECTION("a claim of size") {
+    b.prove(b.relation({{1, "KL"}}, {{1, "MN"}}, Comparison::greater));
+  }
   SECTION("a claim that compares nothing") {
     Phrase alone;
     alone.relation.expressions = {b.expression({{1, "KLM"}})};
     b.prove(alone);
   }
-  SECTION("no claim") { b.goal.claims.clear(); }
+  SECTION("no claim") {
+    b.goal.claims.clear();
+  }
   CHECK_FALSE(b.accepted());
 }
 
@@ -197,9 +270,9 @@ TEST_CASE("a shown collinearity makes one line of two, from that step on") {
   b.given(b.relation({{1, "LKM"}}, {{50, ""}}));
   b.find({{1, "PKM"}});
   const Board r("PABCD");
-  const RuleId rule =
-      b.rule("parallel-postulate", "PABCD", {r.phrase(Predicate::parallel, "PACD"), r.phrase(Predicate::parallel, "PBCD")},
-             {}, {r.phrase(Predicate::collinear, "PAB")});
+  const RuleId rule = b.rule("parallel-postulate", "PABCD",
+                             {r.phrase(Predicate::parallel, "PACD"), r.phrase(Predicate::parallel, "PBCD")},
+                             {}, {r.phrase(Predicate::collinear, "PAB")});
   const Form first = b.fact(FactKind::parallel, "KLMN"), second = b.fact(FactKind::parallel, "KPMN");
   b.say_given(0, {first});
   b.say_given(1, {second});
@@ -219,7 +292,9 @@ TEST_CASE("a shown collinearity makes one line of two, from that step on") {
     b.proof.steps[2].instance.conclusions = {b.form({{1, "PKM"}, {-50, ""}})};
     b.proof.conclusion = {{{{2, 0, 1}}}};
   }
-  SECTION("without the order") { b.proof.positions.clear(); }
+  SECTION("without the order") {
+    b.proof.positions.clear();
+  }
   CHECK_FALSE(b.accepted());
 }
 
@@ -240,7 +315,9 @@ TEST_CASE("givens that cannot all hold: a false number, or a size that cannot be
     b.proof.goal = {b.form({{1, "KLM"}, {-60, ""}})};
     b.proof.conclusion = {{{{4, 0, 1}}}};
   }
-  SECTION("another sum") { b.proof.conclusion[0].parts.pop_back(); }
+  SECTION("another sum") {
+    b.proof.conclusion[0].parts.pop_back();
+  }
   CHECK_FALSE(b.accepted());
 }
 

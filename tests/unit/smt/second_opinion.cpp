@@ -1,5 +1,7 @@
 #include "prover/smt/second_opinion.hpp"
 
+#include <z3.h>
+
 #include <catch2/catch.hpp>
 #include <thread>
 
@@ -9,7 +11,8 @@ using Answer = SecondOpinion::Answer;
 namespace {
 
 UnknownId angle(UnknownTable& table, int arm1, int vertex, int arm2) {
-  return table.intern({UnknownKind::angle, FactKind::parallel, {PointId(vertex), PointId(arm1), PointId(arm2)}, ""});
+  return table.intern(
+      {UnknownKind::angle, FactKind::parallel, {PointId(vertex), PointId(arm1), PointId(arm2)}, ""});
 }
 
 Form sum(std::vector<std::pair<UnknownId, Rational>> terms, const Rational& constant) {
@@ -18,7 +21,9 @@ Form sum(std::vector<std::pair<UnknownId, Rational>> terms, const Rational& cons
   return form;
 }
 
-Combination same(int step, int conclusion = 0) { return {{{step, conclusion, 1}}}; }
+Combination same(int step, int conclusion = 0) {
+  return {{{step, conclusion, 1}}};
+}
 
 ProofStep step(std::vector<Form> premises, std::vector<Combination> from, std::vector<Form> conclusions) {
   ProofStep result;
@@ -97,7 +102,8 @@ TEST_CASE("Z3 names the part of a wrong proof that does not follow") {
   CHECK(second_opinion(wrong.proof, wrong.table, {}).answer == Answer::refuted);
 }
 
-TEST_CASE("givens that cannot all hold are confirmed as such, also where only the size of an angle forbids them") {
+TEST_CASE(
+    "givens that cannot all hold are confirmed as such, also where only the size of an angle forbids them") {
   BaseAngles impossible;
   Proof& proof = impossible.proof;
   proof.contradiction = true;
@@ -160,10 +166,30 @@ TEST_CASE("the obligations as SMT-LIB read like the board, and the same proof gi
   CHECK(text.find("(set-logic QF_LRA)") != std::string::npos);
   CHECK(text.find("(declare-const angle_K_L_M Real)") != std::string::npos);
   CHECK(text.find("; step 3, premise 1\n(push 1)\n(assert (= (+ length_K_L (* (- 1.0) length_K_M)) 0.0))\n"
-                  "(assert (not (= (+ length_K_L (* (- 1.0) length_K_M)) 0.0)))\n(check-sat)") != std::string::npos);
+                  "(assert (not (= (+ length_K_L (* (- 1.0) length_K_M)) 0.0)))\n(check-sat)") !=
+        std::string::npos);
   CHECK(text.find("(assert (< 0.0 angle_L_K_M 180.0))") != std::string::npos);
   CHECK(smt_lib(example.proof, example.table).find("angle_P0_P1_P2") != std::string::npos);
-  CHECK(smt_lib(example.proof, example.table, Names{{"K'", "L", "M"}}).find("|angle_K'_L_M|") != std::string::npos);
+  CHECK(smt_lib(example.proof, example.table, Names{{"K'", "L", "M"}}).find("|angle_K'_L_M|") !=
+        std::string::npos);
 }
 
-TEST_CASE("Z3 says which version it is") { CHECK(z3_version().substr(0, 2) == "4."); }
+TEST_CASE("read back as text, every obligation is unsatisfiable, and those of a wrong proof are not") {
+  const auto answers = [](const BaseAngles& example) {
+    Z3_config config = Z3_mk_config();
+    Z3_context context = Z3_mk_context(config);
+    const std::string text = smt_lib(example.proof, example.table, Names{{"K'", "L", "M"}});
+    const std::string result = Z3_eval_smtlib2_string(context, text.c_str());
+    Z3_del_context(context);
+    Z3_del_config(config);
+    return result;
+  };
+  BaseAngles example;
+  CHECK(answers(example) == "unsat\nunsat\nunsat\n");
+  example.proof.goal = {sum({{example.l, 1}}, -71)};
+  CHECK(answers(example) == "unsat\nsat\nsat\n");
+}
+
+TEST_CASE("Z3 says which version it is") {
+  CHECK(z3_version().substr(0, 2) == "4.");
+}
