@@ -7,12 +7,18 @@ namespace prover {
 
 const char* name_of(StopReason reason) {
   switch (reason) {
-    case StopReason::none: return "none";
-    case StopReason::saturated: return "saturated";
-    case StopReason::goal_reached: return "goal-reached";
-    case StopReason::time_limit: return "time-limit";
-    case StopReason::instance_limit: return "instance-limit";
-    case StopReason::interrupted: return "interrupted";
+    case StopReason::none:
+      return "none";
+    case StopReason::saturated:
+      return "saturated";
+    case StopReason::goal_reached:
+      return "goal-reached";
+    case StopReason::time_limit:
+      return "time-limit";
+    case StopReason::instance_limit:
+      return "instance-limit";
+    case StopReason::interrupted:
+      return "interrupted";
   }
   return "none";
 }

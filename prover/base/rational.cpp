@@ -25,7 +25,9 @@ bool fits(const mpz_int& n) {
   return n > mpz_int(smallest) && n <= mpz_int(std::numeric_limits<std::int64_t>::max());
 }
 
-std::int64_t common_divisor(std::int64_t a, std::int64_t b) { return std::gcd(a, b); }
+std::int64_t common_divisor(std::int64_t a, std::int64_t b) {
+  return std::gcd(a, b);
+}
 
 struct Small {
   std::int64_t num, den;
@@ -35,8 +37,8 @@ std::optional<Small> multiply_small(std::int64_t an, std::int64_t ad, std::int64
   // Cross-reduction first keeps the products as small as they can be, and the result in lowest terms.
   const std::int64_t g = common_divisor(an, bd), h = common_divisor(bn, ad);
   Small result{};
-  if (__builtin_mul_overflow(an / g, bn / h, &result.num) || __builtin_mul_overflow(ad / h, bd / g, &result.den) ||
-      result.num == smallest) {
+  if (__builtin_mul_overflow(an / g, bn / h, &result.num) ||
+      __builtin_mul_overflow(ad / h, bd / g, &result.den) || result.num == smallest) {
     return std::nullopt;
   }
   return result;
@@ -51,7 +53,8 @@ std::optional<Small> add_small(std::int64_t an, std::int64_t ad, std::int64_t bn
   const std::int64_t g = common_divisor(ad, bd);
   std::int64_t left = 0, right = 0, num = 0, den = 0;
   if (__builtin_mul_overflow(an, bd / g, &left) || __builtin_mul_overflow(bn, ad / g, &right) ||
-      __builtin_add_overflow(left, right, &num) || num == smallest || __builtin_mul_overflow(ad, bd / g, &den)) {
+      __builtin_add_overflow(left, right, &num) || num == smallest ||
+      __builtin_mul_overflow(ad, bd / g, &den)) {
     return std::nullopt;
   }
   const std::int64_t h = common_divisor(num, den);
@@ -74,7 +77,9 @@ mpz_int decimal(std::string_view digits) {
 
 }  // namespace
 
-void Rational::Release::operator()(Big* big) const { delete big; }
+void Rational::Release::operator()(Big* big) const {
+  delete big;
+}
 
 Rational::Rational(std::int64_t n) : num_(n) {
   if (n == smallest) set_big(Big{mpq_rational(n)});
@@ -184,7 +189,8 @@ double Rational::to_double() const {
 std::optional<std::int64_t> Rational::to_int64() const {
   if (!big_ && den_ == 1) return num_;
   // The one integer that fits an int64 and yet is kept big.
-  if (big_ && is_integer() && boost::multiprecision::numerator(big_->value) == mpz_int(smallest)) return smallest;
+  if (big_ && is_integer() && boost::multiprecision::numerator(big_->value) == mpz_int(smallest))
+    return smallest;
   return std::nullopt;
 }
 

@@ -30,7 +30,7 @@ class Rational {
   bool is_one() const { return !big_ && num_ == 1 && den_ == 1; }
   bool is_integer() const;
   int sign() const;
-  std::string to_string() const;          // "37/2"; an integer has no denominator
+  std::string to_string() const;  // "37/2"; an integer has no denominator
   double to_double() const;
   std::optional<std::int64_t> to_int64() const;  // nothing when not an integer or too large
 

@@ -12,10 +12,13 @@ namespace {
 constexpr std::size_t window = 100;
 constexpr std::size_t before_caret = 60;
 
-bool continues(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
+bool continues(char c) {
+  return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
+}
 
 std::size_t code_points(std::string_view text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) { return !continues(c); }));
+  return static_cast<std::size_t>(
+      std::count_if(text.begin(), text.end(), [](char c) { return !continues(c); }));
 }
 
 // Accents that sit on the letter before them (as in "KL̂M") take no column on the screen.
@@ -59,9 +62,12 @@ std::string printable(std::string_view line) {
 
 const char* word_for(Severity severity) {
   switch (severity) {
-    case Severity::error: return "error";
-    case Severity::warning: return "warning";
-    case Severity::note: return "note";
+    case Severity::error:
+      return "error";
+    case Severity::warning:
+      return "warning";
+    case Severity::note:
+      return "note";
   }
   return "error";
 }

@@ -1,7 +1,8 @@
-// Mistakes that only show when the whole text is known: points in two orders, sizes that no angle or length has.
+// Mistakes that only show when the whole text is known: points in two orders, sizes that no angle or length
+// has.
 #include <algorithm>
-#include <map>
 #include <array>
+#include <map>
 
 #include "prover/language/draft.hpp"
 
@@ -22,7 +23,9 @@ void check_triple(Draft& draft, Triples& known, PointId a, PointId middle, Point
   const auto [place, fresh] = known.emplace(key, Betweenness{middle, span});
   if (fresh || place->second.middle == middle) return;
   const auto& name = [&](PointId p) { return draft.names.of(p); };
-  draft.error(span, name(middle) + " cannot be between " + name(a) + " and " + name(c) + ": it was said that " + name(place->second.middle) + " is in the middle",
+  draft.error(span,
+              name(middle) + " cannot be between " + name(a) + " and " + name(c) + ": it was said that " +
+                  name(place->second.middle) + " is in the middle",
               "keep one of the two orders");
 }
 
@@ -50,12 +53,17 @@ void check_angle(Draft& draft, const Angle& angle, const Rational& value, Span s
   if (value > Rational(bounds.low) && value < Rational(bounds.high)) return;
   const std::string written = describe(angle, draft.names), size = value.to_string() + "°";
   if (!angle.reflex && value == Rational(180)) {
-    draft.error(span, written + " = 180° says that its points are on a line", "write \"line: " + draft.names.of(angle.arm1) + ", " + draft.names.of(angle.vertex) + ", " + draft.names.of(angle.arm2) + " in this order\"");
+    draft.error(span, written + " = 180° says that its points are on a line",
+                "write \"line: " + draft.names.of(angle.arm1) + ", " + draft.names.of(angle.vertex) + ", " +
+                    draft.names.of(angle.arm2) + " in this order\"");
   } else if (!angle.reflex && value > Rational(180) && value < Rational(360)) {
-    draft.error(span, written + " cannot be " + size + ": an angle is between 0° and 180° unless \"reflex\" stands before it",
+    draft.error(span,
+                written + " cannot be " + size +
+                    ": an angle is between 0° and 180° unless \"reflex\" stands before it",
                 "write \"reflex angle\", or a size below 180");
   } else {
-    draft.error(span, written + " cannot be " + size, angle.reflex ? "a reflex angle is between 180° and 360°" : "give a size between 0 and 180");
+    draft.error(span, written + " cannot be " + size,
+                angle.reflex ? "a reflex angle is between 180° and 360°" : "give a size between 0 and 180");
   }
 }
 
@@ -72,7 +80,8 @@ void check_sizes(Draft& draft, const Relation& relation) {
     Rational value = 0;
     for (const Term& part : right->terms) value += part.coefficient;
     value /= term.coefficient;
-    if (const Angle* angle = std::get_if<Angle>(&term.quantity)) check_angle(draft, *angle, value, {left->span.begin, right->span.end});
+    if (const Angle* angle = std::get_if<Angle>(&term.quantity))
+      check_angle(draft, *angle, value, {left->span.begin, right->span.end});
     if (std::holds_alternative<Segment>(term.quantity) && value.sign() <= 0) {
       draft.error(right->span, "a length is more than 0", "give a positive number");
     }

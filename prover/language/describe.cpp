@@ -10,7 +10,9 @@ namespace {
 
 // Points that a text does not name (they give a lettered line its direction, or are the centre of a circle
 // without one) have small letters; a line through one is called by its letter.
-bool is_nameless(const std::string& name) { return !name.empty() && !(name[0] >= 'A' && name[0] <= 'Z'); }
+bool is_nameless(const std::string& name) {
+  return !name.empty() && !(name[0] >= 'A' && name[0] <= 'Z');
+}
 
 class Words {
  public:
@@ -36,7 +38,9 @@ class Words {
   }
   std::string corner(std::size_t i) const { return "∠" + row(i, i + 3); }
   std::string triangle(std::size_t i) const { return "△" + row(i, i + 3); }
-  std::string polygon(std::size_t from) const { return points_.size() - from == 3 ? "△" + row(from) : row(from); }
+  std::string polygon(std::size_t from) const {
+    return points_.size() - from == 3 ? "△" + row(from) : row(from);
+  }
   std::string circle(std::size_t centre) const {
     return is_nameless(at(centre)) ? "the circle" : "the circle with centre " + at(centre);
   }
@@ -48,9 +52,9 @@ class Words {
 };
 
 std::string regular_name(std::size_t corners) {
-  static const std::map<std::size_t, std::string> names = {{5, "pentagon"}, {6, "hexagon"},
-                                                           {7, "heptagon"}, {8, "octagon"}, {9, "nonagon"}, {10, "decagon"},
-                                                           {11, "hendecagon"}, {12, "dodecagon"}};
+  static const std::map<std::size_t, std::string> names = {
+      {5, "pentagon"}, {6, "hexagon"},  {7, "heptagon"},    {8, "octagon"},
+      {9, "nonagon"},  {10, "decagon"}, {11, "hendecagon"}, {12, "dodecagon"}};
   const auto found = names.find(corners);
   return found == names.end() ? std::to_string(corners) + "-gon" : found->second;
 }
@@ -61,14 +65,17 @@ std::string circle_row(const Words& w, bool ordered) {
 }
 
 bool has_angle(const Expression& expression) {
-  return std::any_of(expression.terms.begin(), expression.terms.end(), [](const Term& t) { return std::holds_alternative<Angle>(t.quantity); });
+  return std::any_of(expression.terms.begin(), expression.terms.end(),
+                     [](const Term& t) { return std::holds_alternative<Angle>(t.quantity); });
 }
 bool has_number(const Expression& expression) {
-  return std::any_of(expression.terms.begin(), expression.terms.end(), [](const Term& t) { return std::holds_alternative<Number>(t.quantity); });
+  return std::any_of(expression.terms.begin(), expression.terms.end(),
+                     [](const Term& t) { return std::holds_alternative<Number>(t.quantity); });
 }
 
 std::string glyph(const Rational& part) {
-  static const std::map<std::string, std::string> glyphs = {{"1/2", "½"}, {"1/3", "⅓"}, {"2/3", "⅔"}, {"1/4", "¼"}, {"3/4", "¾"}};
+  static const std::map<std::string, std::string> glyphs = {
+      {"1/2", "½"}, {"1/3", "⅓"}, {"2/3", "⅔"}, {"1/4", "¼"}, {"3/4", "¾"}};
   const auto found = glyphs.find(part.to_string());
   return found == glyphs.end() ? "" : found->second;
 }
@@ -99,7 +106,8 @@ std::string coefficient(const Rational& value) {
 
 std::string quantity(const Quantity& quantity, const Names& names) {
   if (const Angle* angle = std::get_if<Angle>(&quantity)) return describe(*angle, names);
-  if (const Segment* segment = std::get_if<Segment>(&quantity)) return names.of(segment->a) + names.of(segment->b);
+  if (const Segment* segment = std::get_if<Segment>(&quantity))
+    return names.of(segment->a) + names.of(segment->b);
   if (const Number* number = std::get_if<Number>(&quantity)) return number->name;
   return "";
 }
@@ -128,9 +136,12 @@ std::string sum(const Expression& expression, const Names& names, bool degrees) 
 
 const char* comparison_sign(Comparison comparison) {
   switch (comparison) {
-    case Comparison::equal: return " = ";
-    case Comparison::less: return " < ";
-    case Comparison::greater: return " > ";
+    case Comparison::equal:
+      return " = ";
+    case Comparison::less:
+      return " < ";
+    case Comparison::greater:
+      return " > ";
   }
   return " = ";
 }
@@ -156,59 +167,105 @@ std::string describe(const Angle& angle, const Names& names) {
   return written;
 }
 
-std::string describe(const Expression& expression, const Names& names) { return sum(expression, names, has_angle(expression)); }
+std::string describe(const Expression& expression, const Names& names) {
+  return sum(expression, names, has_angle(expression));
+}
 
 std::string describe(const Phrase& phrase, const Names& names) {
   const Words w(phrase.points, names);
   switch (phrase.predicate) {
-    case Predicate::relation: return relation(phrase.relation, names);
-    case Predicate::triangle: return w.row(0) + " is a triangle";
-    case Predicate::acute: return w.triangle(0) + " is acute-angled";
-    case Predicate::line_order: return w.size() == 2 ? w.line(0) + " is drawn" : w.list(0) + " lie on a line in this order";
-    case Predicate::collinear: return w.list(0) + " lie on a line";
-    case Predicate::on_ray: return w.at(0) + " lies on ray " + w.line(1);
-    case Predicate::on_segment: return w.at(0) + " lies between " + w.at(1) + " and " + w.at(2);
-    case Predicate::on_line: return w.at(0) + " lies on line " + w.line(1);
-    case Predicate::parallel: return w.line(0) + " ∥ " + w.line(2);
-    case Predicate::perpendicular: return w.line(0) + " ⊥ " + w.line(2);
-    case Predicate::meet: return "lines " + w.line(1) + " and " + w.line(3) + " meet at " + w.at(0);
-    case Predicate::cross: return "segments " + w.line(1) + " and " + w.line(3) + " cross at " + w.at(0);
-    case Predicate::midpoint: return w.at(0) + " is the midpoint of " + w.line(1);
-    case Predicate::foot: return w.at(0) + " is the foot of the perpendicular from " + w.at(1) + " to " + w.line(2);
-    case Predicate::perpendicular_bisector: return w.line(0) + " is the perpendicular bisector of " + w.line(2);
-    case Predicate::isosceles: return w.triangle(0) + " is isosceles";
-    case Predicate::isosceles_at: return w.triangle(0) + " is isosceles with " + w.row(0, 2) + " = " + w.at(0) + w.at(2);
-    case Predicate::equilateral: return w.triangle(0) + " is equilateral";
-    case Predicate::right_angled: return w.triangle(0) + " is right-angled at " + w.at(0);
-    case Predicate::circle: return circle_row(w, false);
-    case Predicate::circle_cyclic: return circle_row(w, true);
-    case Predicate::concyclic: return w.list(0) + " lie on a circle";
-    case Predicate::concyclic_cyclic: return w.list(0) + " lie on a circle in this order";
-    case Predicate::diameter: return w.line(0) + " is a diameter of " + w.circle(2);
-    case Predicate::tangent: return w.line(0) + " touches " + w.circle(2) + " at " + w.at(1);
-    case Predicate::tangent_circumcircle: return w.line(0) + " touches circle " + w.row(2) + " at " + w.at(1);
-    case Predicate::bisects: return w.at(2) + w.at(0) + " bisects " + w.corner(1);
+    case Predicate::relation:
+      return relation(phrase.relation, names);
+    case Predicate::triangle:
+      return w.row(0) + " is a triangle";
+    case Predicate::acute:
+      return w.triangle(0) + " is acute-angled";
+    case Predicate::line_order:
+      return w.size() == 2 ? w.line(0) + " is drawn" : w.list(0) + " lie on a line in this order";
+    case Predicate::collinear:
+      return w.list(0) + " lie on a line";
+    case Predicate::on_ray:
+      return w.at(0) + " lies on ray " + w.line(1);
+    case Predicate::on_segment:
+      return w.at(0) + " lies between " + w.at(1) + " and " + w.at(2);
+    case Predicate::on_line:
+      return w.at(0) + " lies on line " + w.line(1);
+    case Predicate::parallel:
+      return w.line(0) + " ∥ " + w.line(2);
+    case Predicate::perpendicular:
+      return w.line(0) + " ⊥ " + w.line(2);
+    case Predicate::meet:
+      return "lines " + w.line(1) + " and " + w.line(3) + " meet at " + w.at(0);
+    case Predicate::cross:
+      return "segments " + w.line(1) + " and " + w.line(3) + " cross at " + w.at(0);
+    case Predicate::midpoint:
+      return w.at(0) + " is the midpoint of " + w.line(1);
+    case Predicate::foot:
+      return w.at(0) + " is the foot of the perpendicular from " + w.at(1) + " to " + w.line(2);
+    case Predicate::perpendicular_bisector:
+      return w.line(0) + " is the perpendicular bisector of " + w.line(2);
+    case Predicate::isosceles:
+      return w.triangle(0) + " is isosceles";
+    case Predicate::isosceles_at:
+      return w.triangle(0) + " is isosceles with " + w.row(0, 2) + " = " + w.at(0) + w.at(2);
+    case Predicate::equilateral:
+      return w.triangle(0) + " is equilateral";
+    case Predicate::right_angled:
+      return w.triangle(0) + " is right-angled at " + w.at(0);
+    case Predicate::circle:
+      return circle_row(w, false);
+    case Predicate::circle_cyclic:
+      return circle_row(w, true);
+    case Predicate::concyclic:
+      return w.list(0) + " lie on a circle";
+    case Predicate::concyclic_cyclic:
+      return w.list(0) + " lie on a circle in this order";
+    case Predicate::diameter:
+      return w.line(0) + " is a diameter of " + w.circle(2);
+    case Predicate::tangent:
+      return w.line(0) + " touches " + w.circle(2) + " at " + w.at(1);
+    case Predicate::tangent_circumcircle:
+      return w.line(0) + " touches circle " + w.row(2) + " at " + w.at(1);
+    case Predicate::bisects:
+      return w.at(2) + w.at(0) + " bisects " + w.corner(1);
     case Predicate::regular_polygon:
       if (w.size() == 3) return w.triangle(0) + " is equilateral";
       if (w.size() == 4) return w.row(0) + " is a square";
       return w.row(0) + " is a regular " + regular_name(w.size());
-    case Predicate::convex: return w.row(0) + " is convex";
-    case Predicate::simple_polygon: return w.row(0) + " is a polygon whose sides do not cross";
-    case Predicate::parallelogram: return w.row(0) + " is a parallelogram";
-    case Predicate::rectangle: return w.row(0) + " is a rectangle";
-    case Predicate::rhombus: return w.row(0) + " is a rhombus";
-    case Predicate::square: return w.row(0) + " is a square";
-    case Predicate::kite: return w.row(0) + " is a kite with " + w.row(0, 2) + " = " + w.at(0) + w.at(3);
-    case Predicate::trapezium: return w.row(0) + " is a trapezium with " + w.row(0, 2) + " ∥ " + w.at(3) + w.at(2);
-    case Predicate::inside_polygon: return w.at(0) + " lies inside " + w.polygon(1);
-    case Predicate::inside_angle: return w.at(0) + " lies inside " + w.corner(1);
-    case Predicate::inside_circle: return w.at(0) + " lies inside " + w.circle(1);
-    case Predicate::outside_polygon: return w.at(0) + " lies outside " + w.polygon(1);
-    case Predicate::outside_circle: return w.at(0) + " lies outside " + w.circle(1);
-    case Predicate::same_side: return w.at(0) + " and " + w.at(1) + " are on the same side of " + w.line(2);
-    case Predicate::opposite_sides: return w.at(0) + " and " + w.at(1) + " are on opposite sides of " + w.line(2);
-    case Predicate::congruent: return w.triangle(0) + " ≅ △" + w.row(3, 6);
-    case Predicate::similar: return w.triangle(0) + " ∼ △" + w.row(3, 6);
+    case Predicate::convex:
+      return w.row(0) + " is convex";
+    case Predicate::simple_polygon:
+      return w.row(0) + " is a polygon whose sides do not cross";
+    case Predicate::parallelogram:
+      return w.row(0) + " is a parallelogram";
+    case Predicate::rectangle:
+      return w.row(0) + " is a rectangle";
+    case Predicate::rhombus:
+      return w.row(0) + " is a rhombus";
+    case Predicate::square:
+      return w.row(0) + " is a square";
+    case Predicate::kite:
+      return w.row(0) + " is a kite with " + w.row(0, 2) + " = " + w.at(0) + w.at(3);
+    case Predicate::trapezium:
+      return w.row(0) + " is a trapezium with " + w.row(0, 2) + " ∥ " + w.at(3) + w.at(2);
+    case Predicate::inside_polygon:
+      return w.at(0) + " lies inside " + w.polygon(1);
+    case Predicate::inside_angle:
+      return w.at(0) + " lies inside " + w.corner(1);
+    case Predicate::inside_circle:
+      return w.at(0) + " lies inside " + w.circle(1);
+    case Predicate::outside_polygon:
+      return w.at(0) + " lies outside " + w.polygon(1);
+    case Predicate::outside_circle:
+      return w.at(0) + " lies outside " + w.circle(1);
+    case Predicate::same_side:
+      return w.at(0) + " and " + w.at(1) + " are on the same side of " + w.line(2);
+    case Predicate::opposite_sides:
+      return w.at(0) + " and " + w.at(1) + " are on opposite sides of " + w.line(2);
+    case Predicate::congruent:
+      return w.triangle(0) + " ≅ △" + w.row(3, 6);
+    case Predicate::similar:
+      return w.triangle(0) + " ∼ △" + w.row(3, 6);
   }
   return "";
 }

@@ -37,8 +37,12 @@ std::size_t Draft::lettered_line(const std::string& name, Span span) {
 }
 
 const Angle* Draft::find_called(const std::string& name) const {
-  const auto found = std::find_if(called.begin(), called.end(), [&](const auto& entry) { return entry.first == name; });
-  return found == called.end() ? nullptr : &found->second;
+  const auto found = called_index_.find(name);
+  return found == called_index_.end() ? nullptr : &called[found->second].second;
+}
+
+void Draft::call(const std::string& name, const Angle& angle) {
+  if (called_index_.emplace(name, called.size()).second) called.emplace_back(name, angle);
 }
 
 void Draft::name_polygon(const std::vector<Placed>& corners) {
@@ -59,8 +63,9 @@ void Draft::name_segment(PointId a, PointId b) {
 }
 
 void Draft::name_circle(PointId centre, const std::vector<Placed>& points) {
-  auto known = std::find_if(circles.begin(), circles.end(),
-                            [&](const NamedCircle& circle) { return centre.valid() && circle.centre == centre; });
+  auto known = std::find_if(circles.begin(), circles.end(), [&](const NamedCircle& circle) {
+    return centre.valid() && circle.centre == centre;
+  });
   if (known == circles.end()) known = circles.insert(circles.end(), NamedCircle{centre, {}});
   for (const Placed& point : points) known->points.push_back(point.id);
 }

@@ -1,6 +1,6 @@
-// What is known of a text while it is being read: names so far, and what can only be settled at the end – which
-// angle a bare corner means, which points give a lettered line its direction, which circle "the circle" is,
-// which sides of "a trapezium" are parallel. Such places hold stand-ins until the last pass (`settle`).
+// What is known of a text while it is being read: names so far, and what can only be settled at the end –
+// which angle a bare corner means, which points give a lettered line its direction, which circle "the circle"
+// is, which sides of "a trapezium" are parallel. Such places hold stand-ins until the last pass (`settle`).
 #pragma once
 #include <map>
 #include <optional>
@@ -24,9 +24,15 @@ struct Placed {
 // Stand-ins, far above any real point. A line that has a letter is written with two of them.
 namespace stand_in {
 inline constexpr PointId the_circle{2'000'000'000};
-inline PointId lettered(std::size_t line, int end) { return PointId(1'000'000'000 + static_cast<std::int64_t>(2 * line) + end); }
-inline bool is_lettered(PointId p) { return p.value >= 1'000'000'000 && p != the_circle; }
-inline std::size_t lettered_line(PointId p) { return static_cast<std::size_t>(p.value - 1'000'000'000) / 2; }
+inline PointId lettered(std::size_t line, int end) {
+  return PointId(1'000'000'000 + static_cast<std::int64_t>(2 * line) + end);
+}
+inline bool is_lettered(PointId p) {
+  return p.value >= 1'000'000'000 && p != the_circle;
+}
+inline std::size_t lettered_line(PointId p) {
+  return static_cast<std::size_t>(p.value - 1'000'000'000) / 2;
+}
 }  // namespace stand_in
 
 struct LetteredLine {
@@ -40,7 +46,8 @@ struct NamedCircle {
   std::vector<PointId> points;
 };
 
-// "trapezium", "kite", "right-angled", "isosceles", where the sentence alone does not say which sides are meant.
+// "trapezium", "kite", "right-angled", "isosceles", where the sentence alone does not say which sides are
+// meant.
 enum class VagueKind { trapezium, kite, right_angled, isosceles };
 struct VagueShape {
   VagueKind kind;
@@ -72,20 +79,21 @@ class Draft {
   std::vector<LetteredLine> lettered;
   std::vector<NamedCircle> circles;
   std::vector<VagueShape> vague;
-  std::vector<std::vector<PointId>> polygons;              // named in the text, corners in order
-  std::set<std::pair<PointId, PointId>> segments;          // both ways round
+  std::vector<std::vector<PointId>> polygons;      // named in the text, corners in order
+  std::set<std::pair<PointId, PointId>> segments;  // both ways round
   std::vector<std::pair<std::string, Angle>> called;
-  std::map<std::string, Span> number_letters;              // small letters used as numbers
+  std::map<std::string, Span> number_letters;  // small letters used as numbers
   std::vector<std::string> assumptions;
   std::vector<UnitPlace> units;
 
   void begin_unit(UnitKind kind, std::size_t index) { units.push_back({kind, index}); }
   std::size_t unit() const { return units.size() - 1; }
   PointId point(const std::string& name);
-  PointId hidden_point(const std::string& stem);           // "l1", "l2", … whichever is free
+  PointId hidden_point(const std::string& stem);  // "l1", "l2", … whichever is free
   std::optional<PointId> find_point(const std::string& name) const;
   std::size_t lettered_line(const std::string& name, Span span);
   const Angle* find_called(const std::string& name) const;
+  void call(const std::string& name, const Angle& angle);
   void name_polygon(const std::vector<Placed>& corners);
   void name_segment(PointId a, PointId b);
   void name_circle(PointId centre, const std::vector<Placed>& points);
@@ -95,6 +103,7 @@ class Draft {
  private:
   std::unordered_map<std::string, PointId> index_;
   std::unordered_map<std::string, std::size_t> lettered_index_;
+  std::unordered_map<std::string, std::size_t> called_index_;
   std::set<std::vector<PointId>> polygon_keys_;
 };
 
@@ -102,9 +111,10 @@ class Draft {
 void settle_vague_shapes(Draft& draft, const Units& units);
 void settle_circles(Draft& draft, const Units& units);
 void settle_lettered_lines(Draft& draft, const Units& units);
-void settle_angles(Draft& draft, const Units& units, std::vector<Goal>& goals);  // bare corners and names for angles
-void check_orders(Draft& draft, const Units& units);                             // B between A and C, and A between B and C
-void check_sizes(Draft& draft, const Units& units);                              // angle ABC = 400
-void settle(Draft& draft, const Units& units, std::vector<Goal>& goals);         // all of them
+void settle_angles(Draft& draft, const Units& units,
+                   std::vector<Goal>& goals);         // bare corners and names for angles
+void check_orders(Draft& draft, const Units& units);  // B between A and C, and A between B and C
+void check_sizes(Draft& draft, const Units& units);   // angle ABC = 400
+void settle(Draft& draft, const Units& units, std::vector<Goal>& goals);  // all of them
 
 }  // namespace prover

@@ -10,8 +10,8 @@ namespace {
 
 namespace pegtl = tao::pegtl;
 
-// PEGTL has a parse tree of its own; it allocates a node for every attempt, and a sentence is attempted in some
-// hundred ways. Here finished nodes lie on one stack, and a failed attempt cuts the stack back.
+// PEGTL has a parse tree of its own; it allocates a node for every attempt, and a sentence is attempted in
+// some hundred ways. Here finished nodes lie on one stack, and a failed attempt cuts the stack back.
 struct Builder {
   struct Mark {
     std::size_t nodes;
@@ -86,11 +86,16 @@ bool run(std::string_view text, Builder& builder) {
 
 bool run(Start start, std::string_view text, Builder& builder) {
   switch (start) {
-    case Start::sentence: return run<grammar::sentence>(text, builder);
-    case Start::find: return run<grammar::find_line>(text, builder);
-    case Start::prove: return run<grammar::prove_line>(text, builder);
-    case Start::taught: return run<grammar::taught_line>(text, builder);
-    case Start::figure: return run<grammar::figure_line>(text, builder);
+    case Start::sentence:
+      return run<grammar::sentence>(text, builder);
+    case Start::find:
+      return run<grammar::find_line>(text, builder);
+    case Start::prove:
+      return run<grammar::prove_line>(text, builder);
+    case Start::taught:
+      return run<grammar::taught_line>(text, builder);
+    case Start::figure:
+      return run<grammar::figure_line>(text, builder);
   }
   return false;
 }

@@ -1,5 +1,6 @@
 // The grammar of the language, from outside: a sentence in, a tree out. The grammar itself is in the headers
-// grammar_*.hpp, from words up to sentences; grammar.cpp alone includes them, because they are slow to compile.
+// grammar_*.hpp, from words up to sentences; grammar.cpp alone includes them, because they are slow to
+// compile.
 #pragma once
 #include <cstddef>
 #include <optional>

@@ -7,14 +7,21 @@ namespace prover::grammar {
 
 namespace {
 
-// Blanks beyond the ASCII ones: no-break, thin, figure and zero-width spaces, the byte order mark, soft hyphen.
+// Blanks beyond the ASCII ones: no-break, thin, figure and zero-width spaces, the byte order mark, soft
+// hyphen.
 constexpr std::array<std::string_view, 10> wide_blanks = {"\u00A0", "\u2002", "\u2003", "\u2007", "\u2009",
                                                           "\u200A", "\u200B", "\u202F", "\u2060", "\uFEFF"};
 
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+bool is_letter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+char lower(char c) {
+  return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
 
-std::string_view rest(const char* begin, const char* end) { return {begin, static_cast<std::size_t>(end - begin)}; }
+std::string_view rest(const char* begin, const char* end) {
+  return {begin, static_cast<std::size_t>(end - begin)};
+}
 
 // The end of `word` at `begin`, or null.
 const char* match_word(std::string_view word, const char* begin, const char* end) {
@@ -38,7 +45,13 @@ const char* match_any(const Words& words, const char* begin, const char* end) {
 const char* match_choice(std::string_view choice, const char* begin, const char* end) {
   static constexpr std::array<std::string_view, 3> articles = {"the", "an", "a"};
   static constexpr std::array<std::string_view, 3> copulas = {"is", "are", "be"};
-  if (choice == "a") return match_any(articles, begin, end);
+  if (choice == "a") {
+    // "A" is an article before a small letter; before a capital it is a point.
+    const char* after = match_any(articles, begin, end);
+    if (after == nullptr || *begin != 'A' || after != begin + 1) return after;
+    const char* next = skip_blanks(after, end);
+    return next != end && *next >= 'a' && *next <= 'z' ? after : nullptr;
+  }
   if (choice == "is") return match_any(copulas, begin, end);
   return match_word(choice, begin, end);
 }

@@ -2,8 +2,8 @@
 //
 // Words are written as patterns, so that a sentence form reads like the sentence:
 //     words<"is a midpoint of">
-// where `a` stands for any article or none, `is` for is, are or be, `x|y` for one of both, and `x?` for a word
-// that may be missing. Letters match in either case; a word ends where its letters end.
+// where `a` stands for any article or none, `is` for is, are or be, `x|y` for one of both, and `x?` for a
+// word that may be missing. Letters match in either case; a word ends where its letters end.
 #pragma once
 #include <cstddef>
 #include <string_view>
@@ -37,7 +37,8 @@ struct Literal {
 
 // The end of the match, after the blanks that follow, or null.
 const char* match_words(std::string_view pattern, const char* begin, const char* end, Trail& trail);
-const char* match_bare(std::string_view choices, const char* begin, const char* end);  // one word, no blanks after it
+const char* match_bare(std::string_view choices, const char* begin,
+                       const char* end);  // one word, no blanks after it
 const char* match_sign(std::string_view sign, const char* begin, const char* end, Trail& trail);
 const char* skip_blanks(const char* begin, const char* end);
 
@@ -50,8 +51,8 @@ template <Literal pattern>
 struct words {
   using rule_t = words;
   using subs_t = pegtl::empty_list;
-  template <pegtl::apply_mode, pegtl::rewind_mode, template <class...> class, template <class...> class, class Input,
-            class State>
+  template <pegtl::apply_mode, pegtl::rewind_mode, template <class...> class, template <class...> class,
+            class Input, class State>
   static bool match(Input& in, State& state) {
     const char* after = match_words(pattern.view(), in.current(), in.end(), trail_of(state));
     if (after == nullptr) return false;
@@ -77,8 +78,8 @@ template <Literal text>
 struct sign {
   using rule_t = sign;
   using subs_t = pegtl::empty_list;
-  template <pegtl::apply_mode, pegtl::rewind_mode, template <class...> class, template <class...> class, class Input,
-            class State>
+  template <pegtl::apply_mode, pegtl::rewind_mode, template <class...> class, template <class...> class,
+            class Input, class State>
   static bool match(Input& in, State& state) {
     const char* after = match_sign(text.view(), in.current(), in.end(), trail_of(state));
     if (after == nullptr) return false;
@@ -115,8 +116,8 @@ struct part : seq<Rules...> {
   static constexpr Part kept = kind;
 };
 
-// A sentence form that says one predicate of the points in it. `order` tells which of the points (those of the
-// subject first) goes where, by digits; when empty they go as they come.
+// A sentence form that says one predicate of the points in it. `order` tells which of the points (those of
+// the subject first) goes where, by digits; when empty they go as they come.
 template <Predicate said, Literal arrangement, class... Rules>
 struct says : seq<Rules...> {
   static constexpr Part kept = Part::says;
@@ -135,7 +136,8 @@ struct colon : sign<":"> {};
 struct comma : sign<","> {};
 struct conjunction : sor<seq<comma, opt<words<"and">>>, words<"and">, sign<"&">> {};
 struct in_this_order
-    : sor<part<Part::cyclic_order, opt<comma>, opt<sign<"(">>, words<"in this|that|the? cyclic order">, opt<sign<")">>>,
+    : sor<part<Part::cyclic_order, opt<comma>, opt<sign<"(">>, words<"in this|that|the? cyclic order">,
+               opt<sign<")">>>,
           part<Part::in_order, opt<comma>, opt<sign<"(">>, words<"in this|that|the? given? order|sequence">,
                opt<sign<")">>>,
           part<Part::any_order, opt<comma>, opt<sign<"(">>, words<"in any order">, opt<sign<")">>>> {};

@@ -14,28 +14,29 @@ struct head_colon : seq<gap, one<':'>, gap> {};
 struct find_head : seq<opt<bare_word<"to">, gap>, bare_word<"find|name">, head_colon> {};
 struct prove_head : seq<opt<bare_word<"to">, gap>, bare_word<"prove">, head_colon> {};
 struct add_head : seq<bare_word<"add">, head_colon> {};
-struct given_head : seq<sor<bare_word<"given|givens">, seq<bare_word<"as">, gap, bare_word<"drawn">>>, head_colon> {};
+struct given_head
+    : seq<sor<bare_word<"given|givens">, seq<bare_word<"as">, gap, bare_word<"drawn">>>, head_colon> {};
 struct taught_head : seq<bare_word<"taught">, head_colon> {};
 struct figure_head : seq<bare_word<"figure">, head_colon> {};
 struct story_head : seq<bare_word<"story">, head_colon> {};
 struct work_head : seq<bare_word<"work">, head_colon> {};
 struct other_head : seq<bare_word<"answer|lesson|expect">, head_colon> {};
-struct sentence_head : seq<opt<bare_word<"hence|also">, gap>, sor<find_head, prove_head, add_head, given_head>> {};
+struct sentence_head
+    : seq<opt<bare_word<"hence|also">, gap>, sor<find_head, prove_head, add_head, given_head>> {};
 struct whole_head : sor<taught_head, figure_head, story_head, other_head> {};
 struct any_head : sor<whole_head, work_head, sentence_head> {};
 
 // "(a)", "(iv)", "3.", "2)", "Question 3:"
-struct label
-    : seq<sor<seq<one<'('>, pegtl::rep_min_max<1, 3, pegtl::alnum>, one<')'>>,
-              seq<pegtl::rep_min_max<1, 3, pegtl::digit>, one<'.', ')'>, at<one<' ', '\t'>>>,
-              seq<one<'a', 'b', 'c', 'd', 'e', 'f'>, one<')'>>,
-              seq<bare_word<"question">, gap, plus<pegtl::digit>, opt<one<'.', ':'>>>>,
-          gap> {};
+struct label : seq<sor<seq<one<'('>, pegtl::rep_min_max<1, 3, pegtl::alnum>, one<')'>>,
+                       seq<pegtl::rep_min_max<1, 3, pegtl::digit>, one<'.', ')'>, at<one<' ', '\t'>>>,
+                       seq<one<'a', 'b', 'c', 'd', 'e', 'f'>, one<')'>>,
+                       seq<bare_word<"question">, gap, plus<pegtl::digit>, opt<one<'.', ':'>>>>,
+                   gap> {};
 
 // A line goes on in the next after a comma or a word that cannot end a sentence.
 struct open_end
-    : sor<one<','>,
-          bare_word<"and|with|that|where|is|are|of|to|at|the|an|on|in|has|such|from|through|by">> {};
+    : sor<one<','>, bare_word<"and|with|that|where|is|are|of|to|at|the|an|on|in|has|such|from|through|by">> {
+};
 struct continued : seq<open_end, gap, pegtl::eol, gap, not_at<sor<line_end, any_head, label, one<'#'>>>> {};
 struct plain_word : plus<pegtl::alpha> {};
 struct full_stop : seq<one<'.', '!', '?'>, at<sor<one<' ', '\t', '\r', '#'>, line_end>>> {};
@@ -46,11 +47,16 @@ struct whole_text : plus<not_at<sor<line_end, one<'#'>>>, sor<continued, plain_w
 
 // A pupil's work may stand on the lines below its keyword, up to the next keyword.
 struct work_line : plus<not_at<sor<line_end, one<'#'>>>, pegtl::any> {};
-struct work_below : star<not_at<eof>, not_at<gap, any_head>, gap, opt<work_line>, opt<comment>, sor<pegtl::eol, at<eof>>> {};
-struct work : seq<work_head, sor<seq<work_line, opt<comment>, sor<pegtl::eol, eof>>, seq<opt<comment>, sor<pegtl::eol, eof>, work_below>>> {};
+struct work_below
+    : star<not_at<eof>, not_at<gap, any_head>, gap, opt<work_line>, opt<comment>, sor<pegtl::eol, at<eof>>> {
+};
+struct work : seq<work_head, sor<seq<work_line, opt<comment>, sor<pegtl::eol, eof>>,
+                                 seq<opt<comment>, sor<pegtl::eol, eof>, work_below>>> {};
 
 struct sentences : star<sor<full_stop, semicolon, seq<gap, sentence_text>, one<' ', '\t', '\r'>>> {};
-struct headed : seq<sor<seq<whole_head, opt<whole_text>>, seq<opt<sentence_head>, sentences>>, opt<comment>, line_end> {};
+struct headed
+    : seq<sor<seq<whole_head, opt<whole_text>>, seq<opt<sentence_head>, sentences>>, opt<comment>, line_end> {
+};
 struct line_begin : pegtl::success {};
 struct text_line : seq<not_at<eof>, line_begin, gap, opt<label>, sor<work, headed>> {};
 struct text : seq<star<text_line>, eof> {};
@@ -62,7 +68,7 @@ namespace {
 struct Cutter {
   const char* text;
   std::vector<Piece> pieces;
-  Piece next;         // what the next piece will be
+  Piece next;  // what the next piece will be
   LineKind headed = LineKind::sentence;
 
   void push(const char* begin, const char* end) {
@@ -88,27 +94,40 @@ struct Heads {
     cutter.next.keyword = head.substr(0, head.find_first_of(" \t\r:"));
   }
 };
-template <> struct Cut<grammar::find_head> : Heads<LineKind::find> {};
-template <> struct Cut<grammar::prove_head> : Heads<LineKind::prove> {};
-template <> struct Cut<grammar::add_head> : Heads<LineKind::add> {};
-template <> struct Cut<grammar::given_head> : Heads<LineKind::sentence> {};
-template <> struct Cut<grammar::taught_head> : Heads<LineKind::taught> {};
-template <> struct Cut<grammar::figure_head> : Heads<LineKind::figure> {};
-template <> struct Cut<grammar::story_head> : Heads<LineKind::story> {};
-template <> struct Cut<grammar::work_head> : Heads<LineKind::other> {};
-template <> struct Cut<grammar::other_head> : Heads<LineKind::other> {};
+template <>
+struct Cut<grammar::find_head> : Heads<LineKind::find> {};
+template <>
+struct Cut<grammar::prove_head> : Heads<LineKind::prove> {};
+template <>
+struct Cut<grammar::add_head> : Heads<LineKind::add> {};
+template <>
+struct Cut<grammar::given_head> : Heads<LineKind::sentence> {};
+template <>
+struct Cut<grammar::taught_head> : Heads<LineKind::taught> {};
+template <>
+struct Cut<grammar::figure_head> : Heads<LineKind::figure> {};
+template <>
+struct Cut<grammar::story_head> : Heads<LineKind::story> {};
+template <>
+struct Cut<grammar::work_head> : Heads<LineKind::other> {};
+template <>
+struct Cut<grammar::other_head> : Heads<LineKind::other> {};
 
-template <> struct Cut<grammar::line_begin> {
+template <>
+struct Cut<grammar::line_begin> {
   static void apply0(Cutter& cutter) { cutter.next = {}; }
 };
-template <> struct Cut<grammar::semicolon> {
+template <>
+struct Cut<grammar::semicolon> {
   static void apply0(Cutter& cutter) { cutter.next.joined = true; }
 };
 // After a full stop a goal is over: "prove: KL = KM. Give reasons."
-template <> struct Cut<grammar::full_stop> {
+template <>
+struct Cut<grammar::full_stop> {
   static void apply0(Cutter& cutter) {
     cutter.next.joined = false;
-    if (cutter.next.kind == LineKind::find || cutter.next.kind == LineKind::prove) cutter.next.kind = LineKind::sentence;
+    if (cutter.next.kind == LineKind::find || cutter.next.kind == LineKind::prove)
+      cutter.next.kind = LineKind::sentence;
   }
 };
 
@@ -118,9 +137,12 @@ struct Pushes {
     cutter.push(in.begin(), in.end());
   }
 };
-template <> struct Cut<grammar::sentence_text> : Pushes {};
-template <> struct Cut<grammar::whole_text> : Pushes {};
-template <> struct Cut<grammar::work_line> : Pushes {};
+template <>
+struct Cut<grammar::sentence_text> : Pushes {};
+template <>
+struct Cut<grammar::whole_text> : Pushes {};
+template <>
+struct Cut<grammar::work_line> : Pushes {};
 
 }  // namespace
 

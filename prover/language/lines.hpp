@@ -1,6 +1,6 @@
 // A text cut into lines and sentences. A line may begin with a keyword and a colon that says what it is for;
-// what follows is cut at full stops and semicolons. Comments and labels such as "(a)" or "3." fall away here. A
-// line that ends in a comma or in the middle of a phrase goes on in the next.
+// what follows is cut at full stops and semicolons. Comments and labels such as "(a)" or "3." fall away here.
+// A line that ends in a comma or in the middle of a phrase goes on in the next.
 #pragma once
 #include <string_view>
 #include <vector>

@@ -13,8 +13,10 @@ std::size_t distance(std::string_view a, std::string_view b) {
   for (std::size_t i = 1; i <= a.size(); ++i) {
     current[0] = i;
     for (std::size_t j = 1; j <= b.size(); ++j) {
-      current[j] = std::min({previous[j] + 1, current[j - 1] + 1, previous[j - 1] + (a[i - 1] == b[j - 1] ? 0U : 1U)});
-      if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) current[j] = std::min(current[j], before[j - 2] + 1);
+      current[j] =
+          std::min({previous[j] + 1, current[j - 1] + 1, previous[j - 1] + (a[i - 1] == b[j - 1] ? 0U : 1U)});
+      if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+        current[j] = std::min(current[j], before[j - 2] + 1);
     }
     std::swap(before, previous);
     std::swap(previous, current);
@@ -39,7 +41,9 @@ std::optional<std::string> nearest_word(std::string_view word, const std::vector
   std::optional<std::string> best;
   std::size_t best_distance = std::max<std::size_t>(1, word.size() / 3) + 1;
   for (const std::string& candidate : candidates) {
-    if (candidate.size() > longest || candidate.size() + best_distance <= word.size() || word.size() + best_distance <= candidate.size()) continue;
+    if (candidate.size() > longest || candidate.size() + best_distance <= word.size() ||
+        word.size() + best_distance <= candidate.size())
+      continue;
     const std::size_t edits = distance(wanted, lower(candidate));
     if (edits < best_distance && edits < candidate.size()) {
       best_distance = edits;

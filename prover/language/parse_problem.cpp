@@ -1,8 +1,9 @@
-// The whole way from a text to a problem: check that it is text, cut it into sentences, read each on its own, and
-// settle what only the whole can tell.
+// The whole way from a text to a problem: check that it is text, cut it into sentences, read each on its own,
+// and settle what only the whole can tell.
 #include <utf8proc.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "prover/language/diagnose.hpp"
@@ -39,22 +40,30 @@ std::optional<std::size_t> first_bad_byte(std::string_view text) {
 
 std::optional<Diagnostic> not_a_text(std::string_view text) {
   if (text.size() > max_text) {
-    return Diagnostic{Severity::error, {0, 0}, "the text is longer than a million bytes", "split it into several problems"};
+    return Diagnostic{
+        Severity::error, {0, 0}, "the text is longer than a million bytes", "split it into several problems"};
   }
   if (const auto bad = first_bad_byte(text)) {
-    return Diagnostic{Severity::error, {*bad, *bad + 1}, "this is not a text: a byte here is not UTF-8", "save the file as plain text, in UTF-8"};
+    return Diagnostic{Severity::error,
+                      {*bad, *bad + 1},
+                      "this is not a text: a byte here is not UTF-8",
+                      "save the file as plain text, in UTF-8"};
   }
   return std::nullopt;
 }
 
 std::optional<Diagnostic> too_much(std::string_view sentence, Span span) {
   if (sentence.size() > max_sentence) {
-    return Diagnostic{Severity::error, span, "this sentence is longer than " + std::to_string(max_sentence) + " bytes", "split it into several"};
+    return Diagnostic{Severity::error, span,
+                      "this sentence is longer than " + std::to_string(max_sentence) + " bytes",
+                      "split it into several"};
   }
   std::size_t depth = 0;
   for (std::size_t i = 0; i < sentence.size(); ++i) {
     if (sentence[i] == '(' && ++depth > max_nesting) {
-      return Diagnostic{Severity::error, {span.begin + i, span.begin + i + 1}, "brackets are nested more than " + std::to_string(max_nesting) + " deep",
+      return Diagnostic{Severity::error,
+                        {span.begin + i, span.begin + i + 1},
+                        "brackets are nested more than " + std::to_string(max_nesting) + " deep",
                         "multiply some of them out"};
     }
     if (sentence[i] == ')' && depth > 0) --depth;
@@ -79,7 +88,8 @@ class ProblemParser {
       if (gave_up_) break;
     }
     if (pieces.empty()) {
-      draft_.error({0, 0}, "there is nothing in this text", "write what is given, one sentence a line, and \"find: angle ABC\"");
+      draft_.error({0, 0}, "there is nothing in this text",
+                   "write what is given, one sentence a line, and \"find: angle ABC\"");
     }
     finish();
     return std::move(problem_);
@@ -90,23 +100,34 @@ class ProblemParser {
 
   bool too_many_points() {
     if (problem_.names.points.size() <= max_points) return false;
-    draft_.error({0, 0}, "the text names more than " + std::to_string(max_points) + " points", "split it into several problems");
+    draft_.error({0, 0}, "the text names more than " + std::to_string(max_points) + " points",
+                 "split it into several problems");
     return true;
   }
 
   void read(const Piece& piece) {
     switch (piece.kind) {
-      case LineKind::sentence: sentence(piece, Start::sentence, problem_.sentences, UnitKind::given); break;
-      case LineKind::find: sentence(piece, Start::find, problem_.sentences, UnitKind::given); break;
-      case LineKind::prove: sentence(piece, Start::prove, problem_.sentences, UnitKind::given); break;
-      case LineKind::add: sentence(piece, Start::sentence, problem_.added, UnitKind::added); break;
+      case LineKind::sentence:
+        sentence(piece, Start::sentence, problem_.sentences, UnitKind::given);
+        break;
+      case LineKind::find:
+        sentence(piece, Start::find, problem_.sentences, UnitKind::given);
+        break;
+      case LineKind::prove:
+        sentence(piece, Start::prove, problem_.sentences, UnitKind::given);
+        break;
+      case LineKind::add:
+        sentence(piece, Start::sentence, problem_.added, UnitKind::added);
+        break;
       case LineKind::taught:
-        if (const auto tree = parsed(piece, Start::taught)) problem_.taught.push_back(read_taught(*tree, text_));
+        if (const auto tree = parsed(piece, Start::taught))
+          problem_.taught.push_back(read_taught(*tree, text_));
         break;
       case LineKind::figure:
         if (const auto tree = parsed(piece, Start::figure)) read_figure(*tree, text_, draft_, problem_);
         break;
-      case LineKind::story: break;
+      case LineKind::story:
+        break;
       case LineKind::other:
         problem_.other_lines.push_back({std::string(piece.keyword), std::string(of(piece.span)), piece.span});
         break;
@@ -172,17 +193,29 @@ class ProblemParser {
     draft_.units.back() = {UnitKind::goal, problem_.goals.size() - 1};
   }
 
+  // Claims joined to an earlier goal share its list, so that several places may be one unit.
   Units units() {
     Units result;
+    std::map<std::vector<Phrase>*, std::size_t> known;
+    std::vector<std::size_t> unit_of;
     for (const UnitPlace& place : draft_.units) {
       std::vector<Phrase>* phrases = nullptr;
       switch (place.kind) {
-        case UnitKind::given: phrases = &problem_.sentences[place.index].phrases; break;
-        case UnitKind::added: phrases = &problem_.added[place.index].phrases; break;
-        case UnitKind::goal: phrases = &problem_.goals[place.index].claims; break;
+        case UnitKind::given:
+          phrases = &problem_.sentences[place.index].phrases;
+          break;
+        case UnitKind::added:
+          phrases = &problem_.added[place.index].phrases;
+          break;
+        case UnitKind::goal:
+          phrases = &problem_.goals[place.index].claims;
+          break;
       }
-      result.push_back({place.kind, phrases});
+      const auto [unit, fresh] = known.emplace(phrases, result.size());
+      if (fresh) result.push_back({place.kind, phrases});
+      unit_of.push_back(unit->second);
     }
+    for (VagueShape& shape : draft_.vague) shape.unit = unit_of[shape.unit];
     return result;
   }
 
@@ -195,7 +228,8 @@ class ProblemParser {
     problem_.called = draft_.called;
     problem_.assumptions = draft_.assumptions;
     if (!asked_ && !gave_up_ && !problem_.sentences.empty()) {
-      draft_.error(problem_.sentences.back().span, "nothing is asked", "add a line such as \"find: angle ABC\" or \"prove: AB = AC\"");
+      draft_.error(problem_.sentences.back().span, "nothing is asked",
+                   "add a line such as \"find: angle ABC\" or \"prove: AB = AC\"");
     }
     check_goal_points();
     in_order();
@@ -205,7 +239,8 @@ class ProblemParser {
     std::set<PointId> known;
     const auto mark = [&](const std::vector<Sentence>& list) {
       for (const Sentence& sentence : list) {
-        for (const Phrase& phrase : sentence.phrases) each_point(phrase, [&](PointId p, Span) { known.insert(p); });
+        for (const Phrase& phrase : sentence.phrases)
+          each_point(phrase, [&](PointId p, Span) { known.insert(p); });
       }
     };
     mark(problem_.sentences);
@@ -222,10 +257,12 @@ class ProblemParser {
       for (const Phrase& phrase : goal.claims) {
         each_point(phrase, [&](PointId p, Span span) {
           if (!p.valid() || known.contains(p) || !told.insert(p).second) return;
-          if (not_understood_.find(problem_.names.of(p)) != std::string::npos) return;  // it may be said there
+          if (not_understood_.find(problem_.names.of(p)) != std::string::npos)
+            return;  // it may be said there
           draft_.error(span, problem_.names.of(p) + " is not on the figure yet",
-                       "say where " + problem_.names.of(p) + " is, for example \"" + problem_.names.of(p) + " is on " + names.front() +
-                           (names.size() > 1 ? names[1] : "") + "\"; the points so far are " + listed(names));
+                       "say where " + problem_.names.of(p) + " is, for example \"" + problem_.names.of(p) +
+                           " is on " + names.front() + (names.size() > 1 ? names[1] : "") +
+                           "\"; the points so far are " + listed(names));
         });
       }
     }
@@ -255,12 +292,14 @@ class ProblemParser {
 
   void in_order() {
     std::vector<Diagnostic>& all = problem_.diagnostics;
-    std::stable_sort(all.begin(), all.end(), [](const Diagnostic& a, const Diagnostic& b) { return a.span.begin < b.span.begin; });
-    all.erase(std::unique(all.begin(), all.end(), [](const Diagnostic& a, const Diagnostic& b) { return a.span == b.span && a.message == b.message; }), all.end());
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Diagnostic& a, const Diagnostic& b) { return a.span.begin < b.span.begin; });
     if (all.size() <= max_diagnostics) return;
     const std::size_t more = all.size() - max_diagnostics;
     all.resize(max_diagnostics);
-    all.push_back({Severity::error, all.back().span, "and " + std::to_string(more) + (gave_up_ ? " or more" : " more"), "put the first ones right and look again"});
+    all.push_back({Severity::error, all.back().span,
+                   "and " + std::to_string(more) + (gave_up_ ? " or more" : " more"),
+                   "put the first ones right and look again"});
   }
 
   std::string_view text_;
@@ -275,9 +314,12 @@ class ProblemParser {
 
 }  // namespace
 
-ProblemText parse_problem(std::string_view text) { return ProblemParser(text).parse(); }
+ProblemText parse_problem(std::string_view text) {
+  return ProblemParser(text).parse();
+}
 
-std::vector<Phrase> parse_phrases(std::string_view text, Names& names, std::vector<Diagnostic>& diagnostics, std::size_t offset) {
+std::vector<Phrase> parse_phrases(std::string_view text, Names& names, std::vector<Diagnostic>& diagnostics,
+                                  std::size_t offset) {
   std::vector<Phrase> phrases;
   std::vector<Goal> goals;
   std::vector<Diagnostic> own;
@@ -298,7 +340,9 @@ std::vector<Phrase> parse_phrases(std::string_view text, Names& names, std::vect
       if (parsed.tree) reader.sentence(*parsed.tree, phrases, goals);
     }
     settle(draft, {{UnitKind::given, &phrases}}, goals);
-    if (!goals.empty()) own.push_back({Severity::error, goals.front().span, "a question cannot stand here", "write a statement"});
+    if (!goals.empty())
+      own.push_back(
+          {Severity::error, goals.front().span, "a question cannot stand here", "write a statement"});
   }
   for (Diagnostic& diagnostic : own) {
     diagnostic.span.begin += offset;

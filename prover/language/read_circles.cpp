@@ -10,7 +10,8 @@ Placed Reader::centre(const ReadCircle& circle, Span span) {
   if (circle.centre.id.valid()) return circle.centre;
   for (NamedCircle& known : draft_.circles) {
     const bool same = circle.points.size() == known.points.size() &&
-                      std::equal(circle.points.begin(), circle.points.end(), known.points.begin(), [](Placed a, PointId b) { return a.id == b; });
+                      std::equal(circle.points.begin(), circle.points.end(), known.points.begin(),
+                                 [](Placed a, PointId b) { return a.id == b; });
     if (same && known.centre.valid()) return {known.centre, span};
   }
   const Placed made{draft_.hidden_point("o"), span};
@@ -32,7 +33,8 @@ void Reader::circle_clause(const Node& node) {
   if (read.centre.id == stand_in::the_circle && !read.points.empty()) read.centre = {};
   draft_.name_circle(read.centre.id == stand_in::the_circle ? PointId{} : read.centre.id, read.points);
   if (!read.centre.id.valid()) {
-    if (read.points.size() > 3) add(ordered ? Predicate::concyclic_cyclic : Predicate::concyclic, read.points, node.span);
+    if (read.points.size() > 3)
+      add(ordered ? Predicate::concyclic_cyclic : Predicate::concyclic, read.points, node.span);
     return;
   }
   if (read.points.empty()) return;
@@ -63,7 +65,8 @@ void Reader::on_circle(const std::vector<Placed>& subjects, const Node& verb, Sp
 void Reader::tangent(const Line& line, const ReadCircle& circle, const Placed* at, Span span) {
   if (at == nullptr) {
     draft_.error(span, "at which point does " + draft_.letters({line.a, line.b}) + " touch the circle?",
-                 "write \"" + draft_.letters({line.a, line.b}) + " touches the circle at " + draft_.names.of(line.b.id) + "\"");
+                 "write \"" + draft_.letters({line.a, line.b}) + " touches the circle at " +
+                     draft_.names.of(line.b.id) + "\"");
     return;
   }
   const bool at_first = line.a.id == at->id, at_second = line.b.id == at->id;
@@ -75,14 +78,17 @@ void Reader::tangent(const Line& line, const ReadCircle& circle, const Placed* a
     return;
   }
   std::vector<Placed> row = {other, *at};
-  row.insert(row.end(), circle.points.begin(), circle.points.begin() + std::min<std::ptrdiff_t>(3, static_cast<std::ptrdiff_t>(circle.points.size())));
+  row.insert(
+      row.end(), circle.points.begin(),
+      circle.points.begin() + std::min<std::ptrdiff_t>(3, static_cast<std::ptrdiff_t>(circle.points.size())));
   add(Predicate::tangent_circumcircle, row, span);
 }
 
 void Reader::tangents_from(const Node& node) {
   const std::vector<Placed> at = points_in(node);  // from P, at S and T
   const Node* named = node.child(Part::circle);
-  const ReadCircle touched = named != nullptr ? circle(*named) : ReadCircle{{stand_in::the_circle, node.span}, {}};
+  const ReadCircle touched =
+      named != nullptr ? circle(*named) : ReadCircle{{stand_in::the_circle, node.span}, {}};
   tangent({at[0], at[1]}, touched, &at[1], node.span);
   tangent({at[0], at[2]}, touched, &at[2], node.span);
 }
@@ -105,7 +111,8 @@ void Reader::centre_of(const std::vector<Placed>& subjects, const Node& verb, Sp
   }
   const std::vector<Placed> t = letters(verb);
   if (t.size() != 3) {
-    draft_.error(verb.span, "a triangle has three letters", "for example \"I is the incentre of triangle KLM\"");
+    draft_.error(verb.span, "a triangle has three letters",
+                 "for example \"I is the incentre of triangle KLM\"");
     return;
   }
   draft_.name_polygon(t);

@@ -24,10 +24,12 @@ void Reader::says(const Node& node, std::vector<Placed> subject, Span span) {
     if (child.part == Part::letters && more.size() >= 3) draft_.name_polygon(more);
   }
   std::vector<Placed> ordered = subject;
-  for (std::size_t i = 0; i < node.order.size(); ++i) ordered[i] = subject[static_cast<std::size_t>(node.order[i] - '0')];
+  for (std::size_t i = 0; i < node.order.size(); ++i)
+    ordered[i] = subject[static_cast<std::size_t>(node.order[i] - '0')];
   if ((node.predicate == Predicate::congruent || node.predicate == Predicate::similar) &&
       (ordered.size() != 6 || node.children.size() != 2 || node.children[0].children.size() != 3)) {
-    draft_.error(span, "congruent and similar are said of two triangles here", "name both by three letters, in corresponding order");
+    draft_.error(span, "congruent and similar are said of two triangles here",
+                 "name both by three letters, in corresponding order");
     return;
   }
   add(node.predicate, ordered, span);
@@ -38,6 +40,11 @@ void Reader::sentence(const Node& node, std::vector<Phrase>& phrases, std::vecto
     if (child.part == Part::find) {
       find(child, goals);
     } else if (child.part == Part::prove) {
+      // "if KL = KM then …": the hypothesis is given, what follows is claimed.
+      if (const Node* hypothesis = child.child(Part::hypothesis)) {
+        phrases_ = &phrases;
+        for (const Node& given : hypothesis->children) clause(given);
+      }
       prove(child, goals);
     } else {
       phrases_ = &phrases;
@@ -49,17 +56,28 @@ void Reader::sentence(const Node& node, std::vector<Phrase>& phrases, std::vecto
 void Reader::clause(const Node& node) {
   using Read = void (Reader::*)(const Node&);
   static const std::map<Part, Read> table = {
-      {Part::points_clause, &Reader::points_clause},   {Part::line_clause, &Reader::line_clause},
-      {Part::lines_clause, &Reader::lines_clause},     {Part::shape, &Reader::shape},
-      {Part::says, &Reader::says_alone},               {Part::relation, &Reader::relation},
-      {Part::group, &Reader::group},                   {Part::circle_clause, &Reader::circle_clause},
-      {Part::tangents_from, &Reader::tangents_from},   {Part::bisector_meets, &Reader::bisector_meets},
-      {Part::tangent_meets, &Reader::tangent_meets},   {Part::line_through, &Reader::line_through},
-      {Part::produced_meets, &Reader::produced_meets}, {Part::altitude, &Reader::draw_perpendicular},
-      {Part::produced, &Reader::produce},              {Part::join, &Reader::join},
-      {Part::angle_bisected, &Reader::angle_bisected}, {Part::line_order_row, &Reader::line_order_row},
-      {Part::call, &Reader::call},                     {Part::numbered_angles, &Reader::numbered_angles},
-      {Part::diagonals_meet, &Reader::diagonals_meet}, {Part::perpendicular_bisector_meets, &Reader::perpendicular_bisector_meets},
+      {Part::points_clause, &Reader::points_clause},
+      {Part::line_clause, &Reader::line_clause},
+      {Part::lines_clause, &Reader::lines_clause},
+      {Part::shape, &Reader::shape},
+      {Part::says, &Reader::says_alone},
+      {Part::relation, &Reader::relation},
+      {Part::group, &Reader::group},
+      {Part::circle_clause, &Reader::circle_clause},
+      {Part::tangents_from, &Reader::tangents_from},
+      {Part::bisector_meets, &Reader::bisector_meets},
+      {Part::tangent_meets, &Reader::tangent_meets},
+      {Part::line_through, &Reader::line_through},
+      {Part::produced_meets, &Reader::produced_meets},
+      {Part::altitude, &Reader::draw_perpendicular},
+      {Part::produced, &Reader::produce},
+      {Part::join, &Reader::join},
+      {Part::angle_bisected, &Reader::angle_bisected},
+      {Part::line_order_row, &Reader::line_order_row},
+      {Part::call, &Reader::call},
+      {Part::numbered_angles, &Reader::numbered_angles},
+      {Part::diagonals_meet, &Reader::diagonals_meet},
+      {Part::perpendicular_bisector_meets, &Reader::perpendicular_bisector_meets},
       {Part::loose_letters, &Reader::loose_letters},
   };
   const auto row = table.find(node.part);
@@ -70,9 +88,13 @@ void Reader::clause(const Node& node) {
   if (draft_.diagnostics.size() > mistakes) phrases_->resize(std::min(phrases_->size(), written));
 }
 
-void Reader::says_alone(const Node& node) { says(node, {}, node.span); }
+void Reader::says_alone(const Node& node) {
+  says(node, {}, node.span);
+}
 
-void Reader::line_order_row(const Node& node) { add(Predicate::line_order, letters(node), node.span); }
+void Reader::line_order_row(const Node& node) {
+  add(Predicate::line_order, letters(node), node.span);
+}
 
 void Reader::angle_bisected(const Node& node) {
   const ReadAngle whole = angle(node.children.front());
@@ -98,7 +120,8 @@ void Reader::point_verb(const Node& verb, const std::vector<Placed>& subjects, S
   if (said == Part::says) {
     for (const Placed& subject : subjects) says(verb, {subject}, span);
   } else if (said == Part::on_a_line) {
-    if (subjects.size() < 3) draft_.error(span, "one or two points always lie on a line", "name three points or more");
+    if (subjects.size() < 3)
+      draft_.error(span, "one or two points always lie on a line", "name three points or more");
     add(verb.child(Part::in_order) != nullptr ? Predicate::line_order : Predicate::collinear, subjects, span);
   } else if (said == Part::on_produced) {
     // "P lies on LM produced": beyond M; "on the extension of LM beyond L": beyond L.
@@ -117,7 +140,8 @@ void Reader::point_verb(const Node& verb, const std::vector<Placed>& subjects, S
   } else if (said == Part::inside || said == Part::outside) {
     const Placed middle = centre(circle(*verb.child(Part::circle)), span);
     for (const Placed& subject : subjects) {
-      add(said == Part::inside ? Predicate::inside_circle : Predicate::outside_circle, {subject, middle}, span);
+      add(said == Part::inside ? Predicate::inside_circle : Predicate::outside_circle, {subject, middle},
+          span);
     }
   } else {
     centre_of(subjects, verb, span);
@@ -126,20 +150,24 @@ void Reader::point_verb(const Node& verb, const std::vector<Placed>& subjects, S
 
 void Reader::midpoints(const std::vector<Placed>& subjects, const std::vector<Line>& sides, Span span) {
   if (sides.size() != subjects.size()) {
-    draft_.error(span, std::to_string(subjects.size()) + " midpoints of " + std::to_string(sides.size()) + " segments",
-                 "name as many segments as points, in the same order");
+    draft_.error(
+        span, std::to_string(subjects.size()) + " midpoints of " + std::to_string(sides.size()) + " segments",
+        "name as many segments as points, in the same order");
     return;
   }
-  for (std::size_t i = 0; i < sides.size(); ++i) add(Predicate::midpoint, {subjects[i], sides[i].a, sides[i].b}, span);
+  for (std::size_t i = 0; i < sides.size(); ++i)
+    add(Predicate::midpoint, {subjects[i], sides[i].a, sides[i].b}, span);
 }
 
 void Reader::sides(const std::vector<Placed>& subjects, const Line& wall, bool same, Span span) {
   if (subjects.size() < 2 || (!same && subjects.size() > 2)) {
-    draft_.error(span, "a line has two sides: name two points to compare", "for example \"A and D on opposite sides of BC\"");
+    draft_.error(span, "a line has two sides: name two points to compare",
+                 "for example \"A and D on opposite sides of BC\"");
     return;
   }
   for (std::size_t i = 1; i < subjects.size(); ++i) {
-    add(same ? Predicate::same_side : Predicate::opposite_sides, {subjects[0], subjects[i], wall.a, wall.b}, span);
+    add(same ? Predicate::same_side : Predicate::opposite_sides, {subjects[0], subjects[i], wall.a, wall.b},
+        span);
   }
 }
 
@@ -147,12 +175,13 @@ void Reader::call(const Node& node) {
   const Node* letter = node.child(Part::letter);
   const std::string name = canonical_name(source(letter->span));
   for (const Node& child : node.children) {
-    if (child.part != Part::angle && child.part != Part::exterior && child.part != Part::angle_between) continue;
+    if (child.part != Part::angle && child.part != Part::exterior && child.part != Part::angle_between)
+      continue;
     const Angle meant = angle(child).angle;
     if (const Angle* known = draft_.find_called(name); known != nullptr && !(*known == meant)) {
       draft_.error(letter->span, name + " is already the name of another angle", "take another letter");
-    } else if (known == nullptr) {
-      draft_.called.emplace_back(name, meant);
+    } else {
+      draft_.call(name, meant);
     }
   }
 }
@@ -167,15 +196,17 @@ void Reader::numbered_angles(const Node& node) {
     const std::string name = number ? draft_.names.of(corner.id) + written : canonical_name(written);
     const std::vector<Placed> row = letters(*child.child(Part::letters));
     if (row.size() != 3 || row[1].id != corner.id) {
-      draft_.error(child.span, "an angle at " + draft_.names.of(corner.id) + " has three letters with " + draft_.names.of(corner.id) + " in the middle",
+      draft_.error(child.span,
+                   "an angle at " + draft_.names.of(corner.id) + " has three letters with " +
+                       draft_.names.of(corner.id) + " in the middle",
                    "for example \"1 = L" + draft_.names.of(corner.id) + "P\"");
       continue;
     }
     const Angle meant{row[0].id, row[1].id, row[2].id};
     if (const Angle* known = draft_.find_called(name); known != nullptr && !(*known == meant)) {
       draft_.error(child.span, name + " is already the name of another angle", "take another number");
-    } else if (known == nullptr) {
-      draft_.called.emplace_back(name, meant);
+    } else {
+      draft_.call(name, meant);
     }
   }
 }

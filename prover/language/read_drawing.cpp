@@ -6,7 +6,9 @@ namespace prover {
 
 namespace {
 
-bool has_end(const Line& line, PointId p) { return line.a.id == p || line.b.id == p; }
+bool has_end(const Line& line, PointId p) {
+  return line.a.id == p || line.b.id == p;
+}
 
 std::size_t count(const std::string& text, std::string_view word) {
   std::size_t found = 0;
@@ -27,7 +29,8 @@ void Reader::bisector_meets(const Node& node) {
 void Reader::tangent_meets(const Node& node) {
   const std::vector<Placed> at = points_in(node);
   const Node* circle_node = node.child(Part::circle);
-  const ReadCircle touched = circle_node != nullptr ? circle(*circle_node) : ReadCircle{{stand_in::the_circle, node.span}, {}};
+  const ReadCircle touched =
+      circle_node != nullptr ? circle(*circle_node) : ReadCircle{{stand_in::the_circle, node.span}, {}};
   const Line other = line(*line_node(node));
   tangent({at[1], at[0]}, touched, &at[0], node.span);
   if (words(node).find("produced") != std::string::npos) {
@@ -40,7 +43,8 @@ void Reader::tangent_meets(const Node& node) {
 void Reader::line_through(const Node& node) {
   const std::vector<Placed> at = points_in(node);
   const Node* direction = node.child(Part::parallel_to);
-  const bool parallel = direction != nullptr || (node.child(Part::perpendicular_to) == nullptr && words(node).find("perpendicular") == std::string::npos);
+  const bool parallel = direction != nullptr || (node.child(Part::perpendicular_to) == nullptr &&
+                                                 words(node).find("perpendicular") == std::string::npos);
   if (direction == nullptr) direction = node.child(Part::perpendicular_to);
   const Line guide = direction != nullptr ? line(*line_node(*direction)) : line(*line_node(node));
   const Predicate said = parallel ? Predicate::parallel : Predicate::perpendicular;
@@ -53,8 +57,9 @@ void Reader::line_through(const Node& node) {
   const Line drawn = line(*line_node(node));  // "the line PQ through K parallel to LM"
   if (!has_end(drawn, at[0].id)) {
     add(Predicate::line_order, {drawn.a, at[0], drawn.b}, node.span);
-    draft_.assumptions.push_back(draft_.names.of(at[0].id) + " lies between " + draft_.names.of(drawn.a.id) + " and " +
-                                 draft_.names.of(drawn.b.id) + "; if it does not, write their order on the line");
+    draft_.assumptions.push_back(draft_.names.of(at[0].id) + " lies between " + draft_.names.of(drawn.a.id) +
+                                 " and " + draft_.names.of(drawn.b.id) +
+                                 "; if it does not, write their order on the line");
   }
   add(said, {drawn.a, drawn.b, guide.a, guide.b}, node.span);
 }
@@ -74,7 +79,8 @@ void Reader::produced_meets(const Node& node) {
 void Reader::diagonals_meet(const Node& node) {
   const std::vector<Placed> corners = letters(*node.child(Part::letters));
   if (corners.size() != 4) {
-    draft_.error(node.span, "only a quadrilateral has two diagonals that can meet in one point", "name four corners, in order round it");
+    draft_.error(node.span, "only a quadrilateral has two diagonals that can meet in one point",
+                 "name four corners, in order round it");
     return;
   }
   draft_.name_polygon(corners);
@@ -90,7 +96,9 @@ void Reader::perpendicular_bisector_meets(const Node& node) {
     add(Predicate::perpendicular_bisector, {at[0], at[1], whole.a, whole.b}, node.span);
     return;
   }
-  const auto length = [&](Placed end) { return Expression{{Term{1, Segment{at[0].id, end.id}, node.span}}, node.span}; };
+  const auto length = [&](Placed end) {
+    return Expression{{Term{1, Segment{at[0].id, end.id}, node.span}}, node.span};
+  };
   compare({length(whole.a), length(whole.b)}, {Comparison::equal}, node.span);
 }
 
@@ -99,8 +107,9 @@ void Reader::draw_perpendicular(const Node& node) {
   const std::vector<Line> both = lines(node);
   if (both.size() == 2) {  // "draw the perpendicular KP from K to LM"
     const bool second = both[0].b.id == at[0].id;
-    add(Predicate::foot, {second ? both[0].a : both[0].b, second ? both[0].b : both[0].a, both[1].a, both[1].b}, node.span);
-  } else {                 // "drop a perpendicular from K to LM, meeting it at P"
+    add(Predicate::foot,
+        {second ? both[0].a : both[0].b, second ? both[0].b : both[0].a, both[1].a, both[1].b}, node.span);
+  } else {  // "drop a perpendicular from K to LM, meeting it at P"
     add(Predicate::foot, {at[1], at[0], both[0].a, both[0].b}, node.span);
   }
 }

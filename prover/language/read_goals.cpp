@@ -12,7 +12,8 @@ void Reader::find(const Node& node, std::vector<Goal>& goals) {
   for (const Node& child : node.children) {
     const std::size_t mistakes = draft_.diagnostics.size();
     if (child.part == Part::all_angles) {
-      draft_.error(child.span, "this asks for more than one named thing", "ask for each angle by its letters: \"find: angle KLM, angle LMK\"");
+      draft_.error(child.span, "this asks for more than one named thing",
+                   "ask for each angle by its letters: \"find: angle KLM, angle LMK\"");
     } else if (child.part == Part::expression) {
       Expression read = expression(child);
       if (draft_.diagnostics.size() == mistakes) asked.push_back(std::move(read));

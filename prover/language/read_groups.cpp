@@ -33,7 +33,9 @@ void Reader::group(const Node& node) {
     for (const Term& term : terms) compare({single(term), value}, {Comparison::equal}, span);
   } else if (verb.part == Part::group_respectively) {
     if (verb.children.size() != terms.size()) {
-      draft_.error(verb.span, std::to_string(terms.size()) + " quantities and " + std::to_string(verb.children.size()) + " values",
+      draft_.error(verb.span,
+                   std::to_string(terms.size()) + " quantities and " + std::to_string(verb.children.size()) +
+                       " values",
                    "give one value for each, in the same order");
       return;
     }

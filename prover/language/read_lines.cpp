@@ -42,7 +42,8 @@ void Reader::meet(Placed point, const Line& one, const Line& other, Span span) {
 // A point where a line is met: strictly between the ends when the line is called a side or a segment.
 void Reader::on_line(Placed point, const Node& node, Span span) {
   const std::string written = words(node);
-  const bool inner = written.find("side") != std::string::npos || written.find("segment") != std::string::npos;
+  const bool inner =
+      written.find("side") != std::string::npos || written.find("segment") != std::string::npos;
   const Line where = line(node);
   if (point.id == where.a.id || point.id == where.b.id) return;
   add(inner ? Predicate::on_segment : Predicate::on_line, {point, where.a, where.b}, span);
@@ -52,7 +53,9 @@ void Reader::bisects(const Line& subject, const ReadAngle& angle, Span span) {
   if (angle.letters.size() != 3) return;  // a mistake, already told
   const Placed corner = angle.letters[1];
   if (subject.a.id != corner.id && subject.b.id != corner.id) {
-    draft_.error(span, "the bisector of an angle at " + draft_.names.of(corner.id) + " starts at " + draft_.names.of(corner.id),
+    draft_.error(span,
+                 "the bisector of an angle at " + draft_.names.of(corner.id) + " starts at " +
+                     draft_.names.of(corner.id),
                  "name the bisector by " + draft_.names.of(corner.id) + " and a point on it");
     return;
   }
@@ -79,7 +82,8 @@ void Reader::line_verb(const Node& verb, const Line& subject, Span span) {
   } else if (said == Part::bisects_segment) {
     const Line whole = line(*line_node(verb));
     if (at.empty()) {
-      draft_.error(span, "where does " + source(span) + "? The point needs a letter", "write \"" + source(span) + " at P\"");
+      draft_.error(span, "where does " + source(span) + "? The point needs a letter",
+                   "write \"" + source(span) + " at P\"");
       return;
     }
     add(Predicate::midpoint, {at[0], whole.a, whole.b}, span);
@@ -96,7 +100,8 @@ void Reader::line_verb(const Node& verb, const Line& subject, Span span) {
     add(Predicate::circle, {second ? subject.b : subject.a, second ? subject.a : subject.b}, span);
     draft_.name_circle((second ? subject.b : subject.a).id, {second ? subject.a : subject.b});
   } else if (said == Part::tangent) {
-    const ReadCircle touched = circle_node != nullptr ? circle(*circle_node) : ReadCircle{{stand_in::the_circle, verb.span}, {}};
+    const ReadCircle touched =
+        circle_node != nullptr ? circle(*circle_node) : ReadCircle{{stand_in::the_circle, verb.span}, {}};
     tangent(subject, touched, at.empty() ? nullptr : &at[0], span);
   } else if (said == Part::produced) {
     const bool back = at.size() == 2 && at[0].id == subject.a.id;
@@ -115,7 +120,8 @@ void Reader::line_verb(const Node& verb, const Line& subject, Span span) {
   } else if (said == Part::meets_circle) {
     on_circle(at, verb, span);
     for (const Placed& point : at) {
-      if (point.id != subject.a.id && point.id != subject.b.id) add(Predicate::on_line, {point, subject.a, subject.b}, span);
+      if (point.id != subject.a.id && point.id != subject.b.id)
+        add(Predicate::on_line, {point, subject.a, subject.b}, span);
     }
   } else if (said == Part::contains) {
     add(Predicate::on_line, {at[0], subject.a, subject.b}, span);
@@ -130,13 +136,17 @@ void Reader::several_lines_verb(const Node& verb, const std::vector<Line>& subje
   if (said == Part::are_parallel) {
     pairwise(Predicate::parallel, subjects, span);
   } else if (said == Part::are_perpendicular) {
-    if (subjects.size() > 2) draft_.error(span, "only two lines can be perpendicular to each other", "say it for two lines at a time");
+    if (subjects.size() > 2)
+      draft_.error(span, "only two lines can be perpendicular to each other",
+                   "say it for two lines at a time");
     pairwise(Predicate::perpendicular, subjects, span);
     if (!at.empty()) meet(at[0], subjects[0], subjects[1], span);
   } else if (said == Part::meet_at || said == Part::cross_at) {
     if (const Node* transversal = line_node(verb)) {
       const Line cut = line(*transversal);
-      if (at.size() != subjects.size()) draft_.error(span, "each line is cut at one point", "name as many points as lines, in the same order");
+      if (at.size() != subjects.size())
+        draft_.error(span, "each line is cut at one point",
+                     "name as many points as lines, in the same order");
       for (std::size_t i = 0; i < subjects.size() && i < at.size(); ++i) meet(at[i], subjects[i], cut, span);
       return;
     }
@@ -149,22 +159,29 @@ void Reader::several_lines_verb(const Node& verb, const std::vector<Line>& subje
     for (const Line& subject : subjects) add(Predicate::line_order, {subject.a, subject.b, at[0]}, span);
   } else if (said == Part::bisect_each_other) {
     if (at.empty()) {
-      draft_.error(span, "the point where they bisect each other needs a letter", "write \"… bisect each other at P\"");
+      draft_.error(span, "the point where they bisect each other needs a letter",
+                   "write \"… bisect each other at P\"");
       return;
     }
     for (const Line& subject : subjects) add(Predicate::midpoint, {at[0], subject.a, subject.b}, span);
   } else if (said == Part::tangents) {
     const Node* circle_node = verb.child(Part::circle);
-    const ReadCircle touched = circle_node != nullptr ? circle(*circle_node) : ReadCircle{{stand_in::the_circle, verb.span}, {}};
-    // "from P" names where they start, "at S and T" where they touch. Two lines with a letter in common start there.
+    const ReadCircle touched =
+        circle_node != nullptr ? circle(*circle_node) : ReadCircle{{stand_in::the_circle, verb.span}, {}};
+    // "from P" names where they start, "at S and T" where they touch. Two lines with a letter in common start
+    // there.
     const Node* from = verb.child(Part::from);
     const PointId start = from != nullptr ? points_in(*from).front().id : PointId{};
     for (std::size_t i = 0; i < subjects.size(); ++i) {
       const Line& one = subjects[i];
       const Line& next = subjects[(i + 1) % subjects.size()];
-      const auto listed = [&](Placed p) { return std::any_of(at.begin(), at.end(), [&](Placed q) { return q.id == p.id; }); };
+      const auto listed = [&](Placed p) {
+        return std::any_of(at.begin(), at.end(), [&](Placed q) { return q.id == p.id; });
+      };
       const bool first_shared = one.a.id == next.a.id || one.a.id == next.b.id;
-      const bool touch_a = !at.empty() ? listed(one.a) && !listed(one.b) : from != nullptr ? one.b.id == start : !first_shared;
+      const bool touch_a = !at.empty()       ? listed(one.a) && !listed(one.b)
+                           : from != nullptr ? one.b.id == start
+                                             : !first_shared;
       tangent(one, touched, touch_a ? &one.a : &one.b, span);
     }
   } else {
@@ -174,7 +191,9 @@ void Reader::several_lines_verb(const Node& verb, const std::vector<Line>& subje
 
 // The triangle in which a median or altitude is drawn: the last one named that has an end of it as a corner.
 const std::vector<PointId>* Reader::triangle_at(const Line& subject) const {
-  const auto has = [](const std::vector<PointId>& corners, PointId p) { return std::find(corners.begin(), corners.end(), p) != corners.end(); };
+  const auto has = [](const std::vector<PointId>& corners, PointId p) {
+    return std::find(corners.begin(), corners.end(), p) != corners.end();
+  };
   for (auto it = draft_.polygons.rbegin(); it != draft_.polygons.rend(); ++it) {
     if (it->size() == 3 && (has(*it, subject.a.id) || has(*it, subject.b.id))) return &*it;
   }
@@ -186,7 +205,8 @@ void Reader::cevian(const Line& subject, const Node& verb, Span span) {
   if (const Node* side = line_node(verb)) {  // "KP is the perpendicular from K to LM"
     const Line base = line(*side);
     const bool second = !from.empty() && from[0].id == subject.b.id;
-    add(Predicate::foot, {second ? subject.a : subject.b, second ? subject.b : subject.a, base.a, base.b}, span);
+    add(Predicate::foot, {second ? subject.a : subject.b, second ? subject.b : subject.a, base.a, base.b},
+        span);
     return;
   }
   const char* what = verb.part == Part::median ? "median" : "altitude";
@@ -197,10 +217,14 @@ void Reader::cevian(const Line& subject, const Node& verb, Span span) {
   }
   const std::vector<PointId>* triangle = triangle_at(subject);
   if (triangle == nullptr) {
-    draft_.error(span, std::string("of which triangle is this the ") + what + "?", std::string("write \"… is ") + (verb.part == Part::median ? "a " : "an ") + what + " of triangle KLM\"");
+    draft_.error(span, std::string("of which triangle is this the ") + what + "?",
+                 std::string("write \"… is ") + (verb.part == Part::median ? "a " : "an ") + what +
+                     " of triangle KLM\"");
     return;
   }
-  const auto corner = [&](PointId p) { return std::find(triangle->begin(), triangle->end(), p) != triangle->end(); };
+  const auto corner = [&](PointId p) {
+    return std::find(triangle->begin(), triangle->end(), p) != triangle->end();
+  };
   const bool from_first = corner(subject.a.id);
   const Placed top = from_first ? subject.a : subject.b, foot = from_first ? subject.b : subject.a;
   std::vector<Placed> row = {foot};

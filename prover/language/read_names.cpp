@@ -9,18 +9,20 @@
 namespace prover {
 
 std::string canonical_name(std::string_view written) {
-  const bool plain = std::all_of(written.begin(), written.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80U; });
+  const bool plain = std::all_of(written.begin(), written.end(),
+                                 [](char c) { return static_cast<unsigned char>(c) < 0x80U; });
   if (plain) return std::string(written);
   const std::string source(written);
   utf8proc_uint8_t* normal = nullptr;
-  const auto length = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(source.data()),
-                                   static_cast<utf8proc_ssize_t>(source.size()), &normal,
-                                   static_cast<utf8proc_option_t>(UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT | UTF8PROC_STABLE));
+  const auto length = utf8proc_map(
+      reinterpret_cast<const utf8proc_uint8_t*>(source.data()), static_cast<utf8proc_ssize_t>(source.size()),
+      &normal, static_cast<utf8proc_option_t>(UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT | UTF8PROC_STABLE));
   if (length < 0) return source;
   std::string name(reinterpret_cast<const char*>(normal), static_cast<std::size_t>(length));
   std::free(normal);
   for (const auto& [from, to] : {std::pair<std::string, std::string>{"\u0302", ""}, {"\u2032", "'"}}) {
-    for (std::size_t at = name.find(from); at != std::string::npos; at = name.find(from)) name.replace(at, from.size(), to);
+    for (std::size_t at = name.find(from); at != std::string::npos; at = name.find(from))
+      name.replace(at, from.size(), to);
   }
   return name;
 }
@@ -33,7 +35,9 @@ std::string Reader::words(const Node& node) const {
   return word;
 }
 
-Placed Reader::point(const Node& node) { return {draft_.point(canonical_name(source(node.span))), node.span}; }
+Placed Reader::point(const Node& node) {
+  return {draft_.point(canonical_name(source(node.span))), node.span};
+}
 
 std::vector<Placed> Reader::letters(const Node& node) {
   std::vector<Placed> row;
@@ -52,7 +56,8 @@ std::vector<Placed> Reader::points(const Node& node) {
     const Line read = line(node);
     return {read.a, read.b};
   }
-  if (node.part == Part::angle || node.part == Part::exterior || node.part == Part::angle_between) return angle(node).letters;
+  if (node.part == Part::angle || node.part == Part::exterior || node.part == Part::angle_between)
+    return angle(node).letters;
   std::vector<Placed> row;
   for (const Node& child : node.children) {
     for (const Placed& one : points(child)) row.push_back(one);
@@ -68,7 +73,8 @@ Line Reader::line(const Node& node) {
   }
   const std::vector<Placed> ends = letters(node);
   if (ends[0].id == ends[1].id) {
-    draft_.error(node.span, "a line or segment has two different ends; \"" + draft_.letters(ends) + "\" has one",
+    draft_.error(node.span,
+                 "a line or segment has two different ends; \"" + draft_.letters(ends) + "\" has one",
                  "name two points, for example \"" + draft_.names.of(ends[0].id) +
                      (draft_.names.of(ends[0].id) == "B" ? "C\"" : "B\""));
   } else {
@@ -118,7 +124,8 @@ ReadAngle Reader::angle(const Node& node) {
         return read;
       }
     }
-    draft_.error(node.span, "these lines have no letter in common, so the angle between them has no corner here",
+    draft_.error(node.span,
+                 "these lines have no letter in common, so the angle between them has no corner here",
                  "name the angle by three letters, with the corner in the middle");
     return read;
   }
@@ -154,7 +161,9 @@ ReadAngle Reader::angle(const Node& node) {
   }
   if (row.size() != 1) {
     const std::string written = source(span);
-    draft_.error(span, "an angle has three letters, or its corner alone; \"" + written + "\" has " + std::to_string(row.size()),
+    draft_.error(span,
+                 "an angle has three letters, or its corner alone; \"" + written + "\" has " +
+                     std::to_string(row.size()),
                  "write three letters with the corner in the middle");
     return read;
   }
@@ -185,7 +194,8 @@ ReadCircle Reader::circle(const Node& node) {
   }
   if (!read.centre.id.valid() && read.points.empty()) read.centre = {stand_in::the_circle, node.span};
   if (!read.points.empty() && read.points.size() < 3 && !read.centre.id.valid()) {
-    draft_.error(node.span, "a circle is named by its centre or by three points on it", "write \"circle O\" or \"circle KLM\"");
+    draft_.error(node.span, "a circle is named by its centre or by three points on it",
+                 "write \"circle O\" or \"circle KLM\"");
   }
   if (read.centre.id != stand_in::the_circle) draft_.name_circle(read.centre.id, read.points);
   return read;

@@ -15,10 +15,24 @@ struct Worded {
 };
 
 Rational glyph_value(std::string_view glyph) {
-  static const std::array<Worded, 18> table = {{{"½", {1, 2}}, {"⅓", {1, 3}}, {"⅔", {2, 3}}, {"¼", {1, 4}}, {"¾", {3, 4}},
-                                                {"⅕", {1, 5}}, {"⅖", {2, 5}}, {"⅗", {3, 5}}, {"⅘", {4, 5}}, {"⅙", {1, 6}},
-                                                {"⅚", {5, 6}}, {"⅐", {1, 7}}, {"⅛", {1, 8}}, {"⅜", {3, 8}}, {"⅝", {5, 8}},
-                                                {"⅞", {7, 8}}, {"⅑", {1, 9}}, {"⅒", {1, 10}}}};
+  static const std::array<Worded, 18> table = {{{"½", {1, 2}},
+                                                {"⅓", {1, 3}},
+                                                {"⅔", {2, 3}},
+                                                {"¼", {1, 4}},
+                                                {"¾", {3, 4}},
+                                                {"⅕", {1, 5}},
+                                                {"⅖", {2, 5}},
+                                                {"⅗", {3, 5}},
+                                                {"⅘", {4, 5}},
+                                                {"⅙", {1, 6}},
+                                                {"⅚", {5, 6}},
+                                                {"⅐", {1, 7}},
+                                                {"⅛", {1, 8}},
+                                                {"⅜", {3, 8}},
+                                                {"⅝", {5, 8}},
+                                                {"⅞", {7, 8}},
+                                                {"⅑", {1, 9}},
+                                                {"⅒", {1, 10}}}};
   for (const Worded& row : table) {
     if (row.text == glyph) return row.value;
   }
@@ -27,9 +41,18 @@ Rational glyph_value(std::string_view glyph) {
 
 Rational multiple_value(const std::string& words) {
   // Longer beginnings first: "two thirds" before "two".
-  static const std::array<Worded, 12> table = {{{"two thirds", {2, 3}}, {"three quarters", {3, 4}}, {"twice", 2}, {"double", 2},
-                                                {"thrice", 3}, {"half", {1, 2}}, {"third", {1, 3}}, {"quarter", {1, 4}},
-                                                {"two", 2}, {"three", 3}, {"four", 4}, {"five", 5}}};
+  static const std::array<Worded, 12> table = {{{"two thirds", {2, 3}},
+                                                {"three quarters", {3, 4}},
+                                                {"twice", 2},
+                                                {"double", 2},
+                                                {"thrice", 3},
+                                                {"half", {1, 2}},
+                                                {"third", {1, 3}},
+                                                {"quarter", {1, 4}},
+                                                {"two", 2},
+                                                {"three", 3},
+                                                {"four", 4},
+                                                {"five", 5}}};
   for (const Worded& row : table) {
     if (words.find(row.text) != std::string::npos) return row.value;
   }
@@ -37,7 +60,8 @@ Rational multiple_value(const std::string& words) {
 }
 
 bool is_constant(const std::vector<Term>& terms) {
-  return std::all_of(terms.begin(), terms.end(), [](const Term& t) { return std::holds_alternative<One>(t.quantity); });
+  return std::all_of(terms.begin(), terms.end(),
+                     [](const Term& t) { return std::holds_alternative<One>(t.quantity); });
 }
 
 Rational constant(const std::vector<Term>& terms) {
@@ -47,10 +71,12 @@ Rational constant(const std::vector<Term>& terms) {
 }
 
 bool mentions_angle(const std::vector<Term>& terms) {
-  return std::any_of(terms.begin(), terms.end(), [](const Term& t) { return std::holds_alternative<Angle>(t.quantity); });
+  return std::any_of(terms.begin(), terms.end(),
+                     [](const Term& t) { return std::holds_alternative<Angle>(t.quantity); });
 }
 bool mentions_segment(const std::vector<Term>& terms) {
-  return std::any_of(terms.begin(), terms.end(), [](const Term& t) { return std::holds_alternative<Segment>(t.quantity); });
+  return std::any_of(terms.begin(), terms.end(),
+                     [](const Term& t) { return std::holds_alternative<Segment>(t.quantity); });
 }
 
 }  // namespace
@@ -61,7 +87,9 @@ Reader::Sum Reader::times(const Sum& a, const Sum& b, Span span) {
   result.lengths = a.lengths || b.lengths;
   const bool left = is_constant(a.terms);
   if (!left && !is_constant(b.terms)) {
-    draft_.error(span, "\"" + source(span) + "\" multiplies two unknowns; only sums and multiples of unknowns can be proved here",
+    draft_.error(span,
+                 "\"" + source(span) +
+                     "\" multiplies two unknowns; only sums and multiples of unknowns can be proved here",
                  "give one of the two as a number");
     return result;
   }
@@ -83,7 +111,8 @@ Reader::Sum Reader::factor(const Node& node) {
     return number(value.value_or(1));
   }
   if (node.part == Part::glyph) return number(glyph_value(written));
-  if (node.part == Part::mixed) return number(constant(factor(node.children[0]).terms) + constant(factor(node.children[1]).terms));
+  if (node.part == Part::mixed)
+    return number(constant(factor(node.children[0]).terms) + constant(factor(node.children[1]).terms));
   if (node.part == Part::multiple) return number(multiple_value(words(node)));
   if (node.part == Part::bracketed) return sum(node.children.front());
   if (node.part == Part::sum_of) return {quantities(node.children.front())};
@@ -97,7 +126,8 @@ Reader::Sum Reader::factor(const Node& node) {
     return {{Term{1, Segment{read.a.id, read.b.id}, node.span}}};
   }
   if (node.part == Part::loose_letters) {
-    if (const Angle* known = draft_.find_called(canonical_name(written))) return {{Term{1, *known, node.span}}};
+    if (const Angle* known = draft_.find_called(canonical_name(written)))
+      return {{Term{1, *known, node.span}}};
     const std::size_t count = letters(node).size();
     draft_.error(node.span, "\"" + written + "\" alone is not a quantity",
                  count == 1 || count == 3 ? "write \"angle " + written + "\" for the angle"
@@ -116,13 +146,16 @@ Reader::Sum Reader::product(const Node& node) {
     } else if (child.part == Part::length_unit) {
       lengths = true;
     } else if (child.part == Part::power) {
-      draft_.error(node.span, "\"" + source(node.span) + "\" multiplies an unknown by itself; only sums and multiples can be proved here",
+      draft_.error(node.span,
+                   "\"" + source(node.span) +
+                       "\" multiplies an unknown by itself; only sums and multiples can be proved here",
                    "give it as a number");
     } else if (child.part == Part::over) {
       const Sum below = product(child);
       const Rational value = constant(below.terms);
       if (!is_constant(below.terms)) {
-        draft_.error(child.span, "divides by an unknown; only sums and multiples of unknowns can be proved here",
+        draft_.error(child.span,
+                     "divides by an unknown; only sums and multiples of unknowns can be proved here",
                      "multiply both sides by it, or give it as a number");
       } else if (value.is_zero()) {
         draft_.error(child.span, "divides by zero", "write another number");
@@ -190,7 +223,8 @@ void Reader::check_kinds(const std::vector<Sum>& sides, Span span) {
     lengths = lengths || one.lengths;
   }
   if (angles && segments) {
-    draft_.error(span, "compares an angle with a length", "compare angles with angles and lengths with lengths");
+    draft_.error(span, "compares an angle with a length",
+                 "compare angles with angles and lengths with lengths");
   } else if (angles && lengths) {
     draft_.error(span, "gives an angle in units of length", "write degrees, for example \"= 40°\"");
   } else if (segments && degrees) {
@@ -261,7 +295,9 @@ void Reader::ratio(const std::vector<Term>& terms, const Node& node) {
   std::vector<Rational> parts;
   for (const Node& child : node.children) parts.push_back(constant(factor(child).terms));
   if (parts.size() != terms.size()) {
-    draft_.error(node.span, "compares " + std::to_string(terms.size()) + " quantities by " + std::to_string(parts.size()) + " numbers",
+    draft_.error(node.span,
+                 "compares " + std::to_string(terms.size()) + " quantities by " +
+                     std::to_string(parts.size()) + " numbers",
                  "give one number for each");
     return;
   }
@@ -274,7 +310,8 @@ void Reader::ratio(const std::vector<Term>& terms, const Node& node) {
     Term left = terms[i], right = terms[i + 1];
     left.coefficient = parts[i + 1];
     right.coefficient = parts[i];
-    compare({{{left}, left.span}, {{right}, right.span}}, {Comparison::equal}, {left.span.begin, node.span.end});
+    compare({{{left}, left.span}, {{right}, right.span}}, {Comparison::equal},
+            {left.span.begin, node.span.end});
   }
 }
 

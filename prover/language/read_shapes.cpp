@@ -13,10 +13,25 @@ struct Noun {
   std::string_view word;
   std::size_t corners;  // 0: any number
 };
-constexpr std::array<Noun, 19> nouns = {{{"triangle", 3}, {"triangles", 3}, {"quadrilateral", 4}, {"parallelogram", 4}, {"rectangle", 4},
-                                         {"rhombus", 4}, {"square", 4}, {"kite", 4}, {"trapezium", 4}, {"trapezoid", 4},
-                                         {"pentagon", 5}, {"hexagon", 6}, {"heptagon", 7}, {"octagon", 8}, {"nonagon", 9},
-                                         {"decagon", 10}, {"hendecagon", 11}, {"dodecagon", 12}, {"polygon", 0}}};
+constexpr std::array<Noun, 19> nouns = {{{"triangle", 3},
+                                         {"triangles", 3},
+                                         {"quadrilateral", 4},
+                                         {"parallelogram", 4},
+                                         {"rectangle", 4},
+                                         {"rhombus", 4},
+                                         {"square", 4},
+                                         {"kite", 4},
+                                         {"trapezium", 4},
+                                         {"trapezoid", 4},
+                                         {"pentagon", 5},
+                                         {"hexagon", 6},
+                                         {"heptagon", 7},
+                                         {"octagon", 8},
+                                         {"nonagon", 9},
+                                         {"decagon", 10},
+                                         {"hendecagon", 11},
+                                         {"dodecagon", 12},
+                                         {"polygon", 0}}};
 
 std::size_t corners_of(const std::string& noun) {
   for (const Noun& row : nouns) {
@@ -50,7 +65,7 @@ void Reader::shape(const Node& node) {
     if (child.part == Part::adjective) {
       std::string word = words(child);
       if (const std::size_t cut = word.find("-angled"); cut != std::string::npos) word.resize(cut);
-      adjectives.insert(word);
+      adjectives.insert(word.ends_with("cross") ? "simple" : word);
     }
     if (child.part == Part::noun) {
       const std::string noun = without_article(words(child));
@@ -61,16 +76,20 @@ void Reader::shape(const Node& node) {
   for (const std::string& noun : said_nouns) {
     const std::size_t wanted = corners_of(noun);
     if (wanted == 0 ? corners.size() >= 3 : corners.size() == wanted) continue;
-    draft_.error(node.span, "a " + noun + " has " + (wanted == 0 ? "three corners or more" : std::to_string(wanted) + " corners") + "; " +
-                                draft_.letters(corners) + " has " + std::to_string(corners.size()),
+    draft_.error(node.span,
+                 "a " + noun + " has " +
+                     (wanted == 0 ? "three corners or more" : std::to_string(wanted) + " corners") + "; " +
+                     draft_.letters(corners) + " has " + std::to_string(corners.size()),
                  "name each corner by one letter, in order round it");
     return;
   }
   std::set<PointId> different;
   for (const Placed& corner : corners) different.insert(corner.id);
   if (different.size() != corners.size() || corners.size() < 3) {
-    draft_.error(node.span, corners.size() < 3 ? draft_.letters(corners) + " is no figure: it has fewer than three corners"
-                                               : draft_.letters(corners) + " names a corner twice",
+    draft_.error(node.span,
+                 corners.size() < 3
+                     ? draft_.letters(corners) + " is no figure: it has fewer than three corners"
+                     : draft_.letters(corners) + " names a corner twice",
                  "name each corner by one letter, in order round it");
     return;
   }
@@ -83,7 +102,8 @@ void Reader::shape(const Node& node) {
     std::vector<Placed> row = corners;
     const auto at = std::find_if(row.begin(), row.end(), [&](const Placed& p) { return p.id == first; });
     if (at == row.end()) {
-      draft_.error(node.span, draft_.names.of(first) + " is not a corner of " + draft_.letters(corners), "name one of its corners");
+      draft_.error(node.span, draft_.names.of(first) + " is not a corner of " + draft_.letters(corners),
+                   "name one of its corners");
     } else {
       std::rotate(row.begin(), at, row.end());
     }
@@ -118,7 +138,9 @@ void Reader::shape(const Node& node) {
     said = true;
   }
   if (is("equilateral")) {
-    if (many) draft_.error(node.span, "equilateral is said of a triangle", "write \"regular\" if all sides and all angles are equal");
+    if (many)
+      draft_.error(node.span, "equilateral is said of a triangle",
+                   "write \"regular\" if all sides and all angles are equal");
     add(Predicate::equilateral, corners, node.span);
     said = true;
   }
@@ -127,7 +149,9 @@ void Reader::shape(const Node& node) {
     said = true;
   }
   if (is("obtuse") || is("scalene")) {
-    draft_.error(node.span, is("obtuse") ? "which angle is obtuse is not said" : "that no two sides are equal is nothing to prove with",
+    draft_.error(node.span,
+                 is("obtuse") ? "which angle is obtuse is not said"
+                              : "that no two sides are equal is nothing to prove with",
                  is("obtuse") ? "write \"angle KLM > 90\" for the angle that is" : "leave \"scalene\" out");
   }
   if (is("regular")) {
@@ -177,8 +201,8 @@ void Reader::shape(const Node& node) {
   if (!said && phrases_->size() == before) {
     add(many ? Predicate::convex : Predicate::triangle, corners, node.span);
     if (many) {
-      draft_.assumptions.push_back(draft_.letters(corners) + " is convex; if it is not, write \"polygon: " + draft_.letters(corners) +
-                                   " simple, in this order\"");
+      draft_.assumptions.push_back(draft_.letters(corners) + " is convex; if it is not, write \"polygon: " +
+                                   draft_.letters(corners) + " simple, in this order\"");
     }
   }
 }

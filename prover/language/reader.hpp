@@ -1,5 +1,5 @@
-// From the tree of a sentence to phrases. One reader reads a whole text; what it cannot decide yet it leaves to
-// the last pass (draft.hpp). A clause with a mistake in it gives a diagnostic and no phrase.
+// From the tree of a sentence to phrases. One reader reads a whole text; what it cannot decide yet it leaves
+// to the last pass (draft.hpp). A clause with a mistake in it gives a diagnostic and no phrase.
 #pragma once
 #include <string>
 #include <string_view>
@@ -18,7 +18,7 @@ struct ReadAngle {
   std::vector<Placed> letters;  // arm, corner, arm; the arms not valid for a bare corner
 };
 struct ReadCircle {
-  Placed centre;                // `the_circle` when it has no name here; not valid when named by its points
+  Placed centre;  // `the_circle` when it has no name here; not valid when named by its points
   std::vector<Placed> points;
 };
 
@@ -40,7 +40,8 @@ class Reader {
   ReadAngle angle(const Node& node);
   Angle corner_of(const std::vector<Placed>& polygon, Placed corner, Span span);
   ReadCircle circle(const Node& node);
-  const Node* line_node(const Node& node, std::size_t which = 0) const;  // the which-th line among the children
+  const Node* line_node(const Node& node,
+                        std::size_t which = 0) const;  // the which-th line among the children
   std::vector<Line> lines(const Node& node);
 
   // read_quantities.cpp

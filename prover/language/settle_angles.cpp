@@ -1,6 +1,7 @@
 // Which angle a bare corner means. The interior angle of the only triangle or polygon named in the text with
-// that corner; failing that, the angle between the only two rays there that sides and segments name. Where that
-// is not decided, the three-letter names to choose from are listed. Names given by "call" are replaced too.
+// that corner; failing that, the angle between the only two rays there that sides and segments name. Where
+// that is not decided, the three-letter names to choose from are listed. Names given by "call" are replaced
+// too.
 #include <algorithm>
 #include <map>
 
@@ -19,7 +20,8 @@ class Rows {
       for (const Phrase& phrase : *unit.phrases) {
         const std::vector<PointId>& p = phrase.points;
         if (phrase.predicate == Predicate::line_order) add(p);
-        if (phrase.predicate == Predicate::on_segment || phrase.predicate == Predicate::midpoint) add({p[1], p[0], p[2]});
+        if (phrase.predicate == Predicate::on_segment || phrase.predicate == Predicate::midpoint)
+          add({p[1], p[0], p[2]});
       }
     }
   }
@@ -31,7 +33,8 @@ class Rows {
     if (found == rows_of_.end()) return Relation::unknown;
     for (const std::size_t which : found->second) {
       const std::vector<PointId>& row = rows_[which];
-      const auto at = std::find(row.begin(), row.end(), corner), one = std::find(row.begin(), row.end(), a), other = std::find(row.begin(), row.end(), b);
+      const auto at = std::find(row.begin(), row.end(), corner), one = std::find(row.begin(), row.end(), a),
+                 other = std::find(row.begin(), row.end(), b);
       if (one == row.end() || other == row.end()) continue;
       return (one < at) == (other < at) ? Relation::same_ray : Relation::opposite;
     }
@@ -55,7 +58,8 @@ class Corners {
   Corners(Draft& draft, const Units& units) : draft_(draft), rows_(units) {
     for (const std::vector<PointId>& polygon : draft.polygons) {
       const std::size_t n = polygon.size();
-      for (std::size_t i = 0; i < n; ++i) of_polygons_[polygon[i]].emplace_back(polygon[(i + n - 1) % n], polygon[(i + 1) % n]);
+      for (std::size_t i = 0; i < n; ++i)
+        of_polygons_[polygon[i]].emplace_back(polygon[(i + n - 1) % n], polygon[(i + 1) % n]);
     }
   }
 
@@ -63,7 +67,8 @@ class Corners {
     std::vector<Arms> choices;
     if (const auto found = of_polygons_.find(corner); found != of_polygons_.end()) {
       for (const Arms& arms : found->second) {
-        const bool known = std::any_of(choices.begin(), choices.end(), [&](const Arms& c) { return same(corner, c, arms); });
+        const bool known =
+            std::any_of(choices.begin(), choices.end(), [&](const Arms& c) { return same(corner, c, arms); });
         if (!known) choices.push_back(arms);
       }
     } else {
@@ -75,7 +80,9 @@ class Corners {
   }
 
  private:
-  bool same_ray(PointId corner, PointId a, PointId b) const { return rows_.of(corner, a, b) == Rows::Relation::same_ray; }
+  bool same_ray(PointId corner, PointId a, PointId b) const {
+    return rows_.of(corner, a, b) == Rows::Relation::same_ray;
+  }
   bool same(PointId corner, const Arms& a, const Arms& b) const {
     return (same_ray(corner, a.first, b.first) && same_ray(corner, a.second, b.second)) ||
            (same_ray(corner, a.first, b.second) && same_ray(corner, a.second, b.first));
@@ -83,15 +90,18 @@ class Corners {
 
   std::vector<Arms> between_segments(PointId corner) const {
     std::vector<PointId> rays;
-    for (auto it = draft_.segments.lower_bound({corner, PointId{}}); it != draft_.segments.end() && it->first == corner; ++it) {
-      const bool known = std::any_of(rays.begin(), rays.end(), [&](PointId r) { return same_ray(corner, r, it->second); });
+    for (auto it = draft_.segments.lower_bound({corner, PointId{}});
+         it != draft_.segments.end() && it->first == corner; ++it) {
+      const bool known =
+          std::any_of(rays.begin(), rays.end(), [&](PointId r) { return same_ray(corner, r, it->second); });
       if (!known && it->second.value < 1'000'000'000) rays.push_back(it->second);
       if (rays.size() > 4) break;  // enough to see that it is not decided
     }
     std::vector<Arms> choices;
     for (std::size_t i = 0; i < rays.size(); ++i) {
       for (std::size_t j = i + 1; j < rays.size(); ++j) {
-        if (rows_.of(corner, rays[i], rays[j]) != Rows::Relation::opposite) choices.emplace_back(rays[i], rays[j]);
+        if (rows_.of(corner, rays[i], rays[j]) != Rows::Relation::opposite)
+          choices.emplace_back(rays[i], rays[j]);
       }
     }
     return choices;
@@ -100,14 +110,16 @@ class Corners {
   void ask(PointId corner, Span span, const std::vector<Arms>& choices) {
     const std::string& name = draft_.names.of(corner);
     if (choices.empty()) {
-      draft_.error(span, "\"angle " + name + "\": no triangle or polygon with the corner " + name + " is named here",
-                   "write the angle with three letters, " + name + " in the middle");
+      draft_.error(
+          span, "\"angle " + name + "\": no triangle or polygon with the corner " + name + " is named here",
+          "write the angle with three letters, " + name + " in the middle");
       return;
     }
     std::string list;
     for (std::size_t i = 0; i < choices.size() && i < 4; ++i) {
       if (i > 0) list += i + 1 == std::min<std::size_t>(choices.size(), 4) ? " or " : ", ";
-      list += "\"angle " + draft_.names.of(choices[i].first) + name + draft_.names.of(choices[i].second) + "\"";
+      list +=
+          "\"angle " + draft_.names.of(choices[i].first) + name + draft_.names.of(choices[i].second) + "\"";
     }
     draft_.error(span, "\"angle " + name + "\" can mean more than one angle", "write " + list);
   }

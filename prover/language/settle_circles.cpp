@@ -1,5 +1,5 @@
-// Which circle "the circle" is: the only one of the text. When no centre is named anywhere, a tangent needs three
-// points of the circle, and whatever needs the centre itself gets a point without a name.
+// Which circle "the circle" is: the only one of the text. When no centre is named anywhere, a tangent needs
+// three points of the circle, and whatever needs the centre itself gets a point without a name.
 #include <algorithm>
 #include <set>
 
@@ -59,7 +59,8 @@ void settle_circles(Draft& draft, const Units& units) {
             membership.points = {made};
             membership.points.insert(membership.points.end(), loose.begin(), loose.end());
             membership.point_spans.assign(membership.points.size(), phrase.span);
-            unit.phrases->insert(unit.phrases->begin() + static_cast<std::ptrdiff_t>(i++), std::move(membership));
+            unit.phrases->insert(unit.phrases->begin() + static_cast<std::ptrdiff_t>(i++),
+                                 std::move(membership));
           }
         }
         centre = made;

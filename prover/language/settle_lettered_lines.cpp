@@ -1,6 +1,6 @@
 // A line called by a small letter becomes a line through two of the points that stand on it. Where fewer than
-// two are named, a hidden point gives it its direction. "Meet" phrases are brought to their plain form here too,
-// because a line may turn out to be named with the very point where it is met.
+// two are named, a hidden point gives it its direction. "Meet" phrases are brought to their plain form here
+// too, because a line may turn out to be named with the very point where it is met.
 #include <algorithm>
 
 #include "prover/language/draft.hpp"
@@ -36,7 +36,8 @@ void settle_lettered_lines(Draft& draft, const Units& units) {
   for (const Unit& unit : units) {
     for (const Phrase& phrase : *unit.phrases) {
       if (phrase.predicate != Predicate::on_line && phrase.predicate != Predicate::meet) continue;
-      for (std::size_t i = 1; i < phrase.points.size(); ++i) stand_on(draft, phrase.points[i], phrase.points[0]);
+      for (std::size_t i = 1; i < phrase.points.size(); ++i)
+        stand_on(draft, phrase.points[i], phrase.points[0]);
     }
   }
   std::vector<std::size_t> named(draft.lettered.size());
@@ -44,14 +45,16 @@ void settle_lettered_lines(Draft& draft, const Units& units) {
     LetteredLine& line = draft.lettered[i];
     named[i] = line.points.size();
     if (const auto number = draft.number_letters.find(line.name); number != draft.number_letters.end()) {
-      draft.error(number->second, line.name + " is the name of a line here, and cannot be a number too", "take another letter for the number");
+      draft.error(number->second, line.name + " is the name of a line here, and cannot be a number too",
+                  "take another letter for the number");
     }
     while (line.points.size() < 2) line.points.push_back(draft.hidden_point(line.name));
   }
   for (const Unit& unit : units) {
     for (Phrase& phrase : *unit.phrases) {
       for (PointId& p : phrase.points) {
-        if (stand_in::is_lettered(p)) p = draft.lettered[stand_in::lettered_line(p)].points[static_cast<std::size_t>(p.value % 2)];
+        if (stand_in::is_lettered(p))
+          p = draft.lettered[stand_in::lettered_line(p)].points[static_cast<std::size_t>(p.value % 2)];
       }
     }
     std::erase_if(*unit.phrases, [](Phrase& phrase) { return !reduce(phrase); });

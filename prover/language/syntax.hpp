@@ -33,7 +33,7 @@ enum class Part : std::uint8_t {
   circle_clause, shape, adjective, noun, right_at, hypotenuse, apex, base, similar_shapes, congruent_shapes,
   call, join, line_order_row, loose_letters, numbered_angles, numbered_angle,
   // goals
-  find, prove, in_terms_of, all_angles, remark,
+  find, prove, hypothesis, in_terms_of, all_angles, remark,
   // steering lines
   name, excluded, drawn_point, coordinate, positions_count, not_to_scale,
 };

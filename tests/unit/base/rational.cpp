@@ -12,7 +12,9 @@ namespace {
 constexpr std::int64_t largest = std::numeric_limits<std::int64_t>::max();
 constexpr std::int64_t smallest = std::numeric_limits<std::int64_t>::min();
 
-Rational r(const char* text) { return Rational::parse(text).value(); }
+Rational r(const char* text) {
+  return Rational::parse(text).value();
+}
 
 }  // namespace
 
@@ -22,13 +24,14 @@ TEST_CASE("a rational number is read as a person writes it") {
     const char* kept;
   };
   const Row row = GENERATE(Row{"12", "12"}, Row{"-3/4", "-3/4"}, Row{"22.5", "45/2"}, Row{"22,5", "45/2"},
-                           Row{"6/4", "3/2"}, Row{"007", "7"}, Row{"0.0", "0"}, Row{"-0", "0"}, Row{"0/5", "0"},
-                           Row{"010/020", "1/2"}, Row{"0.010", "1/100"});
+                           Row{"6/4", "3/2"}, Row{"007", "7"}, Row{"0.0", "0"}, Row{"-0", "0"},
+                           Row{"0/5", "0"}, Row{"010/020", "1/2"}, Row{"0.010", "1/100"});
   CHECK(r(row.written).to_string() == row.kept);
 }
 
 TEST_CASE("what is not a number is refused") {
-  const char* text = GENERATE("", "-", "1/0", "1/", "/2", "1.", ".5", "1.2.3", "1/2/3", "--1", "+1", "1e5", " 1", "x", "1/-2");
+  const char* text = GENERATE("", "-", "1/0", "1/", "/2", "1.", ".5", "1.2.3", "1/2/3", "--1", "+1", "1e5",
+                              " 1", "x", "1/-2");
   CHECK_FALSE(Rational::parse(text));
 }
 

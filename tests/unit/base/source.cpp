@@ -6,7 +6,9 @@ using namespace prover;
 
 TEST_CASE("a diagnostic shows its place, the line, a caret and a way out") {
   const std::string text = "triangle: ABC\n\n  angle A D C = 40\n";
-  const Diagnostic d{Severity::error, {text.find('D'), text.find('D') + 1}, "D is not on the figure yet",
+  const Diagnostic d{Severity::error,
+                     {text.find('D'), text.find('D') + 1},
+                     "D is not on the figure yet",
                      "say where D is, for example \"D is on line AB\""};
   CHECK(render(d, "kite.aw", text) ==
         "kite.aw:3:11: error: D is not on the figure yet\n"
@@ -37,7 +39,8 @@ TEST_CASE("a very long line is shortened round the mistake") {
 }
 
 TEST_CASE("a place at the end of the text, or of an empty one, is a place") {
-  CHECK(render({Severity::error, {0, 0}, "the file is empty", ""}, "f", "") == "f:1:1: error: the file is empty\n");
+  CHECK(render({Severity::error, {0, 0}, "the file is empty", ""}, "f", "") ==
+        "f:1:1: error: the file is empty\n");
   CHECK(line_column("ab\n", 99).line == 2);
   CHECK(line_column("ab\r\ncd", 4).column == 1);
 }

@@ -7,7 +7,8 @@ using namespace prover;
 TEST_CASE("a bare corner is the angle of the only triangle or polygon named with it") {
   CHECK(understood("triangle KLM; angle L = 40") == "KLM is a triangle; ∠KLM = 40°");
   CHECK(understood("KLMN is a square; LP bisects angle L") == "KLMN is a square; LP bisects ∠KLM");
-  CHECK(understood("triangle KLM; the exterior angle at M is 110°").find("exterior angle at M = 110°") != std::string::npos);
+  CHECK(understood("triangle KLM; the exterior angle at M is 110°").find("exterior angle at M = 110°") !=
+        std::string::npos);
   CHECK(understood("angle K of triangle KLM is 40") == "∠MKL = 40°");
 }
 
@@ -26,25 +27,36 @@ TEST_CASE("two triangles whose sides lie on one ray name the same angle") {
 TEST_CASE("without a triangle, the only two sides at the corner decide") {
   CHECK(understood("LK = LM; angle L = 40") == "LK = LM; ∠KLM = 40°");
   CHECK(understood("LK = LM = LN; angle L = 40") == "mistake: \"angle L\" can mean more than one angle");
-  CHECK(understood("PQ = RS; angle L = 40") == "mistake: \"angle L\": no triangle or polygon with the corner L is named here");
+  CHECK(understood("PQ = RS; angle L = 40") ==
+        "mistake: \"angle L\": no triangle or polygon with the corner L is named here");
 }
 
 TEST_CASE("an angle may have a name") {
   CHECK(understood("call angle KLM a; a = 40; angle LMN = 2a + b") == "∠KLM = 40°; ∠LMN = 2∠KLM + b°");
   CHECK(understood("let a = angle KLM; 2a = 40") == "2∠KLM = 40°");
   CHECK(understood("angles at K: 1 = LKP, 2 = PKM; angle K1 = 40; K₂ = 50") == "∠LKP = 40°; ∠PKM = 50°");
-  CHECK(understood("call angle KLM a; call angle LMN a") == "mistake: a is already the name of another angle");
+  CHECK(understood("call angle KLM a; call angle LMN a") ==
+        "mistake: a is already the name of another angle");
+}
+
+TEST_CASE("letters may stand apart, and A is a point before a capital") {
+  CHECK(understood("A B = A C; angle A B C = 40; D is on A B") ==
+        "AB = AC; ∠ABC = 40°; D lies between A and B");
+  CHECK(understood("A triangle ABC has AB = AC") == "ABC is a triangle; AB = AC");
 }
 
 TEST_CASE("angles are written with three different letters") {
-  CHECK(understood("angle KL = 40") == "mistake: an angle has three letters, or its corner alone; \"KL\" has 2");
-  CHECK(understood("angle KLMN = 40") == "mistake: an angle has three letters, or its corner alone; \"KLMN\" has 4");
+  CHECK(understood("angle KL = 40") ==
+        "mistake: an angle has three letters, or its corner alone; \"KL\" has 2");
+  CHECK(understood("angle KLMN = 40") ==
+        "mistake: an angle has three letters, or its corner alone; \"KLMN\" has 4");
   CHECK(understood("angle KLK = 40") == "mistake: angle KLK repeats a letter");
 }
 
 TEST_CASE("products of unknowns are refused with the reason") {
-  for (const char* text : {"angle KLM = x * y", "angle KLM = x^2", "angle KLM = x²", "angle KLM * angle LMN = 40", "KL² = 9",
-                           "angle KLM = x(x + 1)", "angle KLM = 40/x", "angle KLM = xy"}) {
+  for (const char* text :
+       {"angle KLM = x * y", "angle KLM = x^2", "angle KLM = x²", "angle KLM * angle LMN = 40", "KL² = 9",
+        "angle KLM = x(x + 1)", "angle KLM = 40/x", "angle KLM = xy"}) {
     INFO(text);
     CHECK(understood(text).find("unknown") != std::string::npos);
   }

@@ -36,6 +36,15 @@ TEST_CASE("what is asked") {
   }
 }
 
+TEST_CASE("\"if … then\" gives the first and claims the second") {
+  CHECK(asked("triangle KLM. Prove that if KL = KM then angle L = angle M") == "prove ∠KLM = ∠LMK");
+  const ProblemText problem = parse_problem("triangle KLM. Prove that if KL = KM, then angle L = angle M");
+  REQUIRE(problem.sentences.size() == 2);
+  CHECK(joined(problem.sentences[1].phrases, problem.names) == "KL = KM");
+  CHECK(asked("Prove that KL = KM where KM = LM").starts_with("mistake: "));
+  CHECK(asked("Prove that KL = KM or KM = LM").starts_with("mistake: "));
+}
+
 TEST_CASE("in terms of what") {
   const ProblemText problem = parse_problem("find: angle BIC in terms of angle BAC");
   REQUIRE(problem.goals.size() == 1);

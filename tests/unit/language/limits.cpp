@@ -24,7 +24,8 @@ TEST_CASE("many mistakes are counted, not all shown") {
 
 TEST_CASE("brackets may be nested, within reason") {
   CHECK(understood("angle KLM = " + std::string(50, '(') + "x" + std::string(50, ')')) == "∠KLM = x°");
-  CHECK(understood("angle KLM = " + std::string(51, '(') + "x" + std::string(51, ')')) == "mistake: brackets are nested more than 50 deep");
+  CHECK(understood("angle KLM = " + std::string(51, '(') + "x" + std::string(51, ')')) ==
+        "mistake: brackets are nested more than 50 deep");
   CHECK(understood("angle KLM = " + std::string(100'000, '(')).starts_with("mistake: "));
   std::string doubled = "angle KLM = ";
   for (int i = 0; i < 9'000; ++i) doubled += "half ";
@@ -33,13 +34,15 @@ TEST_CASE("brackets may be nested, within reason") {
 
 TEST_CASE("numbers are exact, however long") {
   const std::string digits = "1" + std::string(999, '0');
-  CHECK(understood("angle KLM = " + digits + "1/" + digits + "0 + x") == "∠KLM = (" + Rational::parse(digits + "1/" + digits + "0")->to_string() + " + x)°");
+  CHECK(understood("angle KLM = " + digits + "1/" + digits + "0 + x") ==
+        "∠KLM = (" + Rational::parse(digits + "1/" + digits + "0")->to_string() + " + x)°");
 }
 
 TEST_CASE("two thousand points and no more") {
   const auto figure = [](int points) {
     std::string text;
-    for (int i = 0; i + 1 < points; ++i) text += "P" + std::to_string(i) + "P" + std::to_string(i + 1) + " = 5\n";
+    for (int i = 0; i + 1 < points; ++i)
+      text += "P" + std::to_string(i) + "P" + std::to_string(i + 1) + " = 5\n";
     return text + "find: x";
   };
   CHECK(mistakes(figure(2'000)).empty());

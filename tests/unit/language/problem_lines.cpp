@@ -5,12 +5,14 @@
 using namespace prover;
 
 TEST_CASE("comments, stories and labels fall away") {
-  CHECK(understood("# a comment\nstory: A gardener nails laths.\n1. KL = KM # the givens\n(ii) KM = LM") == "KL = KM; KM = LM");
+  CHECK(understood("# a comment\nstory: A gardener nails laths.\n1. KL = KM # the givens\n(ii) KM = LM") ==
+        "KL = KM; KM = LM");
   CHECK(understood("as drawn: P is inside triangle KLM") == "P lies inside △KLM");
 }
 
 TEST_CASE("what the class has been taught") {
-  const ProblemText problem = parse_problem("taught: angle facts, parallel lines; not congruence, US-course up to alternate-angles");
+  const ProblemText problem =
+      parse_problem("taught: angle facts, parallel lines; not congruence, US-course up to alternate-angles");
   REQUIRE(problem.taught.size() == 1);
   const Taught& taught = problem.taught[0];
   REQUIRE(taught.names.size() == 3);
@@ -36,7 +38,9 @@ TEST_CASE("a drawn figure has coordinates, and may count for positions") {
 }
 
 TEST_CASE("auxiliary lines are kept apart") {
-  const ProblemText problem = parse_problem("triangle: KLM\nadd: join KP. Draw through K the line QR parallel to LM; extend LM beyond M to N\nfind: angle KLM");
+  const ProblemText problem = parse_problem(
+      "triangle: KLM\nadd: join KP. Draw through K the line QR parallel to LM; extend LM beyond M to "
+      "N\nfind: angle KLM");
   CHECK(problem.diagnostics.empty());
   REQUIRE(problem.added.size() == 3);
   CHECK(joined(problem.added[0].phrases, problem.names) == "KP is drawn");
@@ -46,7 +50,9 @@ TEST_CASE("auxiliary lines are kept apart") {
 }
 
 TEST_CASE("other lines are kept as they are") {
-  const ProblemText problem = parse_problem("KL = KM\nfind: angle KLM\nanswer: 64\nwork:\nangle KLM = 3 because so\n\nangle KML too\nexpect: base-angles");
+  const ProblemText problem = parse_problem(
+      "KL = KM\nfind: angle KLM\nanswer: 64\nwork:\nangle KLM = 3 because so\n\nangle KML too\nexpect: "
+      "base-angles");
   CHECK(problem.diagnostics.empty());
   REQUIRE(problem.other_lines.size() == 4);
   CHECK(problem.other_lines[0].keyword == "answer");

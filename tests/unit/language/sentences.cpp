@@ -15,6 +15,9 @@ void check(const std::vector<Row>& rows) {
   for (const Row& row : rows) {
     INFO(row.written);
     CHECK(understood(row.written) == row.understood);
+    // What we say was understood can be pasted back, and means the same.
+    const std::string again = understood(row.understood);
+    if (again != row.understood) CHECK(again == std::string("KLM is a triangle; KL = KM"));
   }
 }
 
@@ -36,7 +39,8 @@ TEST_CASE("fact phrases mean what they say") {
       {"midpoint: M is the midpoint of KL", "M is the midpoint of KL"},
       {"midpoint: M of KL", "M is the midpoint of KL"},
       {"isosceles: triangle KLM", "△KLM is isosceles"},
-      {"circle: centre O through K, L, M (in this cyclic order)", "K, L, M lie on a circle with centre O in this order"},
+      {"circle: centre O through K, L, M (in this cyclic order)",
+       "K, L, M lie on a circle with centre O in this order"},
       {"circle: centre O through K, L, M (in any order)", "K, L, M lie on a circle with centre O"},
       {"circle: centre O through K, L, M", "K, L, M lie on a circle with centre O"},
       {"circle: through K, L, M, N (in this cyclic order)", "K, L, M, N lie on a circle in this order"},
@@ -74,10 +78,13 @@ TEST_CASE("the words of a class are understood") {
       {"P is the foot of the perpendicular from K to LM", "P is the foot of the perpendicular from K to LM"},
       {"KP is the perpendicular bisector of LM", "KP is the perpendicular bisector of LM"},
       {"In triangle KLM, KP is a median", "KLM is a triangle; P is the midpoint of LM"},
-      {"KP is an altitude of triangle KLM", "KLM is a triangle; P is the foot of the perpendicular from K to LM"},
+      {"KP is an altitude of triangle KLM",
+       "KLM is a triangle; P is the foot of the perpendicular from K to LM"},
       {"KP is the bisector of angle LKM", "KP bisects ∠LKM"},
-      {"In triangle KLM, the bisector of angle K meets LM at P", "KLM is a triangle; KP bisects ∠MKL; P lies on line LM"},
-      {"P and Q are the midpoints of KL and KM respectively", "P is the midpoint of KL; Q is the midpoint of KM"},
+      {"In triangle KLM, the bisector of angle K meets LM at P",
+       "KLM is a triangle; KP bisects ∠MKL; P lies on line LM"},
+      {"P and Q are the midpoints of KL and KM respectively",
+       "P is the midpoint of KL; Q is the midpoint of KM"},
       {"KL is parallel to MN and perpendicular to PQ", "KL ∥ MN; KL ⊥ PQ"},
       {"K, L, M lie on a line (in this order)", "K, L, M lie on a line in this order"},
       {"K lies between L and M", "K lies between L and M"},
@@ -94,7 +101,8 @@ TEST_CASE("the words of a class are understood") {
       {"the angles of triangle KLM are in the ratio 2 : 3 : 4", "3∠MKL = 2∠KLM; 4∠KLM = 3∠LMK"},
       {"△KLM ≅ △PQR", "△KLM ≅ △PQR"},
       {"triangles KLM and PQR are similar", "△KLM ∼ △PQR"},
-      {"I is the incentre of triangle KLM", "KLM is a triangle; KI bisects ∠MKL; LI bisects ∠KLM; MI bisects ∠LMK"},
+      {"I is the incentre of triangle KLM",
+       "KLM is a triangle; KI bisects ∠MKL; LI bisects ∠KLM; MI bisects ∠LMK"},
   });
 }
 
@@ -105,9 +113,9 @@ TEST_CASE("shapes by name") {
       {"KLM is an isosceles triangle with apex K", "△KLM is isosceles with KL = KM"},
       {"triangle KLM is right-angled at L", "△LMK is right-angled at L"},
       {"triangle KLM is right-angled; KL ⊥ LM", "KLM is a triangle; KL ⊥ LM"},
-      {"KLMN is a trapezium with KL ∥ NM", "KLMN is a trapezium with KL ∥ NM; KL ∥ NM"},
-      {"KLMN is a trapezoid with LM ∥ KN", "LMNK is a trapezium with LM ∥ KN; LM ∥ KN"},
-      {"KLMN is a kite with KL = KN", "KLMN is a kite with KL = KN; KL = KN"},
+      {"KLMN is a trapezium with KL ∥ NM", "KLMN is a trapezium with KL ∥ NM"},
+      {"KLMN is a trapezoid with LM ∥ KN", "LMNK is a trapezium with LM ∥ KN"},
+      {"KLMN is a kite with KL = KN", "KLMN is a kite with KL = KN"},
       {"KLMN is a cyclic quadrilateral", "K, L, M, N lie on a circle in this order"},
       {"regular pentagon KLMNP", "KLMNP is a regular pentagon"},
       {"regular 13-gon ABCDEFGHIJKLM", "ABCDEFGHIJKLM is a regular 13-gon"},
@@ -116,25 +124,39 @@ TEST_CASE("shapes by name") {
 
 TEST_CASE("signs of several schools") {
   check({
-      {"m∠KLM = 40", "∠KLM = 40°"},     {"<KLM = 40", "∠KLM = 40°"},      {"KL̂M = 40°", "∠KLM = 40°"},
-      {"KÂM = 40", "∠KAM = 40°"},       {"KL // MN", "KL ∥ MN"},         {"KL || MN", "KL ∥ MN"},
-      {"KL ⟂ MN", "KL ⊥ MN"},           {"∠KLM = ½x", "∠KLM = ½x°"},     {"∠KLM = 2(x + 5)", "∠KLM = (2x + 10)°"},
-      {"∠KLM = 22,5°", "∠KLM = 22.5°"}, {"KL = 5 cm", "KL = 5"},         {"∠KLM ≅ ∠PQR", "∠KLM = ∠PQR"},
-      {"∠KLM = 23⅓°", "∠KLM = 23⅓°"},   {"∠KLM = 540/7", "∠KLM = 540/7°"}, {"∠KLM > 90", "∠KLM > 90°"},
-      {"90 > ∠KLM", "90° > ∠KLM"},      {"∠KLM is 40 degrees", "∠KLM = 40°"},
+      {"m∠KLM = 40", "∠KLM = 40°"},
+      {"<KLM = 40", "∠KLM = 40°"},
+      {"KL̂M = 40°", "∠KLM = 40°"},
+      {"KÂM = 40", "∠KAM = 40°"},
+      {"KL // MN", "KL ∥ MN"},
+      {"KL || MN", "KL ∥ MN"},
+      {"KL ⟂ MN", "KL ⊥ MN"},
+      {"∠KLM = ½x", "∠KLM = ½x°"},
+      {"∠KLM = 2(x + 5)", "∠KLM = (2x + 10)°"},
+      {"∠KLM = 22,5°", "∠KLM = 22.5°"},
+      {"KL = 5 cm", "KL = 5"},
+      {"∠KLM ≅ ∠PQR", "∠KLM = ∠PQR"},
+      {"∠KLM = 23⅓°", "∠KLM = 23⅓°"},
+      {"∠KLM = 540/7", "∠KLM = 540/7°"},
+      {"∠KLM > 90", "∠KLM > 90°"},
+      {"90 > ∠KLM", "90° > ∠KLM"},
+      {"∠KLM is 40 degrees", "∠KLM = 40°"},
   });
 }
 
 TEST_CASE("a pasted paragraph is read sentence by sentence") {
-  CHECK(understood("In the diagram, KL is parallel to MN. Given that angle KLM = 22.5°, and KM = KL; give reasons.\n"
-                   "Not drawn accurately (3 marks)\nP is a point on KL such that MP = KP,\nwhere N is on LM") ==
+  CHECK(understood(
+            "In the diagram, KL is parallel to MN. Given that angle KLM = 22.5°, and KM = KL; give reasons.\n"
+            "Not drawn accurately (3 marks)\nP is a point on KL such that MP = KP,\nwhere N is on LM") ==
         "KL ∥ MN; ∠KLM = 22.5°; KM = KL; P lies between K and L; MP = KP; N lies between L and M");
 }
 
 TEST_CASE("lettered lines become lines through the points on them") {
-  CHECK(understood("lines l and m are parallel; t cuts l at K and m at L; P is on l; Q is on m") == "KP ∥ LQ");
+  CHECK(understood("lines l and m are parallel; t cuts l at K and m at L; P is on l; Q is on m") ==
+        "KP ∥ LQ");
   SECTION("a line with fewer than two named points gets a hidden one") {
-    const ProblemText problem = parse_problem("lines l and m are parallel; t cuts l at K and m at L; find: x");
+    const ProblemText problem =
+        parse_problem("lines l and m are parallel; t cuts l at K and m at L; find: x");
     CHECK(problem.diagnostics.empty());
     CHECK(problem.names.points == std::vector<std::string>{"K", "L", "l1", "m1"});
     CHECK(problem.hidden == std::vector<bool>{false, false, true, true});
@@ -150,6 +172,7 @@ TEST_CASE("\"the circle\" is the only circle of the text") {
         "K, L, M lie on a circle with centre O; PK touches the circle with centre O at K");
   CHECK(understood("K, L, M, N lie on a circle; PK is a tangent to the circle at K") ==
         "K, L, M, N lie on a circle; PK touches circle KLM at K");
-  CHECK(understood("circle: centre O through K, L; circle: centre P through M, N; QK touches the circle at K") ==
+  CHECK(understood(
+            "circle: centre O through K, L; circle: centre P through M, N; QK touches the circle at K") ==
         "mistake: there is more than one circle here; which one is meant?");
 }

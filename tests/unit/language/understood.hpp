@@ -18,7 +18,8 @@ inline std::string understood(const std::string& text) {
   const ProblemText problem = parse_problem(text + "\nfind: x");
   if (!problem.diagnostics.empty()) return "mistake: " + problem.diagnostics.front().message;
   std::vector<Phrase> all;
-  for (const Sentence& sentence : problem.sentences) all.insert(all.end(), sentence.phrases.begin(), sentence.phrases.end());
+  for (const Sentence& sentence : problem.sentences)
+    all.insert(all.end(), sentence.phrases.begin(), sentence.phrases.end());
   return joined(all, problem.names);
 }
 
@@ -28,11 +29,14 @@ inline std::string asked(const std::string& text) {
   if (!problem.diagnostics.empty()) return "mistake: " + problem.diagnostics.front().message;
   std::string all;
   for (const Goal& goal : problem.goals) {
-    all += (all.empty() ? "" : " | ") + std::string(goal.kind == GoalKind::find ? "find " : "prove ") + joined(goal.claims, problem.names);
+    all += (all.empty() ? "" : " | ") + std::string(goal.kind == GoalKind::find ? "find " : "prove ") +
+           joined(goal.claims, problem.names);
   }
   return all;
 }
 
-inline std::vector<Diagnostic> mistakes(const std::string& text) { return parse_problem(text).diagnostics; }
+inline std::vector<Diagnostic> mistakes(const std::string& text) {
+  return parse_problem(text).diagnostics;
+}
 
 }  // namespace prover
