@@ -170,7 +170,7 @@ MatchPlan make_plan(const Rule& rule, int first_fact) {
   plan.conditions.insert(plan.conditions.end(), rule.where.begin(), rule.where.end());
   find_roles(rule, plan);
   plan.two_triangles = is_two_triangles(rule);
-  plan.symmetries = symmetries_of(rule);
+  if (!plan.two_triangles) plan.symmetries = symmetries_of(rule);
   // A variable that only names a line is tried with one point of the line: exchanging it could lose that one.
   std::erase_if(plan.symmetries, [&](const std::vector<int>& to) {
     for (std::size_t v = 0; v < to.size(); ++v)

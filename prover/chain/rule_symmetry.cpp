@@ -90,17 +90,58 @@ std::vector<std::string> rule_text(const Rule& rule, const Permutation& to) {
 
 }  // namespace
 
+namespace {
+
+// How a variable is used, whatever the others are called: only variables used alike can be exchanged.
+std::vector<std::string> uses_of(const Rule& rule, std::size_t variable) {
+  Permutation marked(rule.variables.points.size(), 0);
+  marked[variable] = 1;
+  return rule_text(rule, marked);
+}
+
+class SymmetrySearch {
+ public:
+  explicit SymmetrySearch(const Rule& rule) : rule_(rule), to_(rule.variables.points.size()) {
+    for (std::size_t v = 0; v < to_.size(); ++v) uses_.push_back(uses_of(rule, v));
+    taken_.assign(to_.size(), false);
+    std::iota(to_.begin(), to_.end(), 0);
+    as_it_is_ = rule_text(rule, to_);
+  }
+  std::vector<std::vector<int>> run() {
+    extend(0);
+    return std::move(found_);
+  }
+
+ private:
+  void extend(std::size_t v) {
+    if (v == to_.size()) {
+      const bool identity = std::is_sorted(to_.begin(), to_.end());
+      if (!identity && rule_text(rule_, to_) == as_it_is_) found_.push_back(to_);
+      return;
+    }
+    for (std::size_t image = 0; image < to_.size(); ++image) {
+      if (taken_[image] || uses_[v] != uses_[image]) continue;
+      taken_[image] = true;
+      to_[v] = static_cast<int>(image);
+      extend(v + 1);
+      taken_[image] = false;
+    }
+  }
+
+  const Rule& rule_;
+  Permutation to_;
+  std::vector<std::vector<std::string>> uses_;
+  std::vector<bool> taken_;
+  std::vector<std::string> as_it_is_;
+  std::vector<std::vector<int>> found_;
+};
+
+}  // namespace
+
 std::vector<std::vector<int>> symmetries_of(const Rule& rule) {
-  const std::size_t n = rule.variables.points.size();
-  std::vector<std::vector<int>> found;
-  if (n < 2 || n > 6) return found;
-  Permutation identity(n);
-  std::iota(identity.begin(), identity.end(), 0);
-  const auto as_it_is = rule_text(rule, identity);
-  Permutation to = identity;
-  while (std::next_permutation(to.begin(), to.end()))
-    if (rule_text(rule, to) == as_it_is) found.push_back(to);
-  return found;
+  constexpr std::size_t most_variables = 6;
+  if (rule.variables.points.size() < 2 || rule.variables.points.size() > most_variables) return {};
+  return SymmetrySearch(rule).run();
 }
 
 }  // namespace prover

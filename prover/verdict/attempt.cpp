@@ -73,6 +73,13 @@ std::string forced_by_directions(const Statement& statement, const Goal& goal, c
   return value ? value->to_string() : "";
 }
 
+// A proof found in the last moment still gets its checks: they may run a little past the deadline.
+Budget with_grace(const Budget& budget) {
+  Budget grace = budget;
+  if (grace.deadline) grace.deadline = std::max(*grace.deadline, Budget::Clock::now() + std::chrono::milliseconds(300));
+  return grace;
+}
+
 std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::vector<Form>& forms,
                                        const std::vector<Position>& positions, const Goal& goal,
                                        const Statement& statement, const Arrangement& arrangement,
@@ -104,7 +111,7 @@ std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::
   }
   {
     Timer timer(times.z3);
-    result.z3 = second_opinion(result.proof, unknowns, budget);
+    result.z3 = second_opinion(result.proof, unknowns, with_grace(budget));
     if (result.z3.answer != SecondOpinion::Answer::confirmed) log::warn("Z3 did not confirm: {}", result.z3.objection);
   }
   return result;
