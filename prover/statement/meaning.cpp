@@ -1,6 +1,7 @@
 #include "prover/statement/meaning.hpp"
 
 #include <algorithm>
+#include <set>
 
 #include "prover/statement/canonical_fact.hpp"
 
@@ -333,6 +334,7 @@ Meaning meaning_of(const Phrase& phrase, const std::vector<PointId>& place, cons
       break;
     case Predicate::concyclic:
     case Predicate::concyclic_cyclic:
+      meaning.degenerate = meaning.degenerate || std::set<PointId>(p.begin(), p.end()).size() != p.size();
       for (std::size_t i = 0; i < p.size(); ++i)
         for (std::size_t j = i + 1; j < p.size(); ++j)
           for (std::size_t k = j + 1; k < p.size(); ++k)
