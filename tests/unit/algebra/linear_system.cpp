@@ -79,7 +79,8 @@ TEST_CASE("a contradiction is noticed, explained, and leaves the rest as it was"
 }
 
 TEST_CASE("a certificate is given only for what follows") {
-  const std::vector<Form> added{form({{x, 2}, {y, 3}}, -7), form({{y, 1}, {z, 5}}, 1), form({{x, 1}, {z, -1}})};
+  const std::vector<Form> added{form({{x, 2}, {y, 3}}, -7), form({{y, 1}, {z, 5}}, 1),
+                                form({{x, 1}, {z, -1}})};
   LinearSystem system(true);
   for (std::size_t i = 0; i < added.size(); ++i) system.add(added[i], static_cast<int>(i));
   const Form asked = form({{x, 1}, {y, 1}, {z, 1}}, -*system.value(x) - *system.value(y) - *system.value(z));
@@ -91,7 +92,8 @@ TEST_CASE("a certificate is given only for what follows") {
 }
 
 TEST_CASE("coefficients beyond 64 bits are as exact as small ones") {
-  // Rows of a Hilbert matrix of order 12 with powers of ten before them: a notoriously bad system in floating point.
+  // Rows of a Hilbert matrix of order 12 with powers of ten before them: a notoriously bad system in floating
+  // point.
   const int n = 12;
   Rational power = 1;
   std::vector<Form> added;
@@ -108,7 +110,8 @@ TEST_CASE("coefficients beyond 64 bits are as exact as small ones") {
   }
   CHECK_FALSE(power.to_int64());
   LinearSystem system(true);
-  for (int i = 0; i < n; ++i) CHECK(system.add(added[static_cast<std::size_t>(i)], i) == LinearSystem::Added::new_row);
+  for (int i = 0; i < n; ++i)
+    CHECK(system.add(added[static_cast<std::size_t>(i)], i) == LinearSystem::Added::new_row);
   for (int j = 0; j < n; ++j) {
     REQUIRE(system.value(UnknownId(j)));
     CHECK(*system.value(UnknownId(j)) == Rational(j + 1));
@@ -170,7 +173,8 @@ TEST_CASE("random systems agree with plain dense elimination") {
     bool contradictory = false;
     for (unsigned k = 2 + below(7); k > 0; --k) {
       Form f = random_form();
-      if (!added.empty() && below(4) == 0) {  // a combination, so that much follows; the constant at times spoilt
+      if (!added.empty() &&
+          below(4) == 0) {  // a combination, so that much follows; the constant at times spoilt
         f = added[below(static_cast<unsigned>(added.size()))];
         f.add(added[below(static_cast<unsigned>(added.size()))], Rational(-3, 2));
         if (below(4) == 0) f.add(Form::number(1));
@@ -178,8 +182,9 @@ TEST_CASE("random systems agree with plain dense elimination") {
       added.push_back(f);
       std::vector<Dense> with = rows;
       with.push_back(dense(f, unknowns));
-      const std::size_t before = rank(rows, unknowns), left = rank(with, unknowns), whole = rank(with, unknowns + 1);
-      const auto expected = left > before   ? LinearSystem::Added::new_row
+      const std::size_t before = rank(rows, unknowns), left = rank(with, unknowns),
+                        whole = rank(with, unknowns + 1);
+      const auto expected = left > before  ? LinearSystem::Added::new_row
                             : whole > left ? LinearSystem::Added::contradiction
                                            : LinearSystem::Added::follows;
       CHECK(system.add(f, static_cast<int>(added.size()) - 1) == expected);

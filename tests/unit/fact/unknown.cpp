@@ -33,12 +33,12 @@ TEST_CASE("equations are printed in textbook signs") {
   struct Row {
     const char *sentence, *printed;
   };
-  for (const Row& row : {Row{"angle KLM = 40", "∠KLM = 40°"}, Row{"angle KLM = 37/2", "∠KLM = 37/2°"},
-                         Row{"angle KLM = 2 angle KML", "∠KLM = 2∠KML"},
-                         Row{"angle KLM + angle KML = 90", "∠KLM + ∠KML = 90°"},
-                         Row{"KL = LM", "KL = LM"}, Row{"KL = 5", "KL = 5"}, Row{"MN ∥ KL", "KL ∥ MN"},
-                         Row{"angle KLM = 3x + 10", "∠KLM = 3x + 10°"},
-                         Row{"triangle KLM is congruent to triangle NLK", "△KLM ≅ △NLK"}}) {
+  for (const Row& row :
+       {Row{"angle KLM = 40", "∠KLM = 40°"}, Row{"angle KLM = 37/2", "∠KLM = 37/2°"},
+        Row{"angle KLM = 2 angle KML", "∠KLM = 2∠KML"},
+        Row{"angle KLM + angle KML = 90", "∠KLM + ∠KML = 90°"}, Row{"KL = LM", "KL = LM"},
+        Row{"KL = 5", "KL = 5"}, Row{"MN ∥ KL", "KL ∥ MN"}, Row{"angle KLM = 3x + 10", "∠KLM = 3x + 10°"},
+        Row{"triangle KLM is congruent to triangle NLK", "△KLM ≅ △NLK"}}) {
     INFO(row.sentence);
     CHECK(describe_equation(told.form(row.sentence), told.unknowns, told.statement.names) == row.printed);
   }

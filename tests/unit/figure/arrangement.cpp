@@ -44,7 +44,8 @@ TEST_CASE("order on a line is closed under betweenness") {
     CHECK_FALSE(told.says("line: L, M, N in this order"));
     CHECK_FALSE(told.says("line: L, N, M in this order"));
     CHECK_FALSE(told.says("line: M, L, N in this order"));
-    CHECK(told.figure.ray(told.point("L"), told.point("M")) == told.figure.ray(told.point("L"), told.point("N")));
+    CHECK(told.figure.ray(told.point("L"), told.point("M")) ==
+          told.figure.ray(told.point("L"), told.point("N")));
   }
   SECTION("two points on one segment stay open") {
     const Told told("line: K, L, N in this order; line: K, M, N in this order");
@@ -77,7 +78,8 @@ TEST_CASE("what figures agree on is seen, and only that") {
   CHECK(Told("triangle: KLM; NK = NL", "", unlike).source(same) == PositionSource::unknown);
   CHECK(Told("triangle: KLM; NK = NL", "", unlike).source(opposite) == PositionSource::unknown);
   CHECK(Told("triangle: KLM; NK = NL").source(same) == PositionSource::unknown);
-  CHECK(Told("triangle: KLM; sides: M and N on the same side of KL", "", alike).source(same) == PositionSource::text);
+  CHECK(Told("triangle: KLM; sides: M and N on the same side of KL", "", alike).source(same) ==
+        PositionSource::text);
 }
 
 TEST_CASE("a figure shows nothing about points that are nearly on a line") {
@@ -91,7 +93,8 @@ TEST_CASE("order and rays are seen when every figure shows them") {
   const std::vector<Coordinates> views{{{0, 0}, {1, 0}, {3, 0}}, {{0, 0}, {2, 0}, {1, 0}}};
   const Told told("collinear: K, L, M", "", views);
   CHECK(told.source("line: K, L, M in this order") == PositionSource::unknown);
-  CHECK(told.figure.ray(told.point("K"), told.point("L")) == told.figure.ray(told.point("K"), told.point("M")));
+  CHECK(told.figure.ray(told.point("K"), told.point("L")) ==
+        told.figure.ray(told.point("K"), told.point("M")));
   CHECK(told.figure.ray_source(told.point("K"), told.point("L"), told.point("M")) == PositionSource::seen);
   CHECK(told.figure.ray_source(told.point("L"), told.point("K"), told.point("M")) == PositionSource::unknown);
 

@@ -48,7 +48,8 @@ TEST_CASE("neighbours stand round a point in order, the next along each line onl
   CHECK(cycle(told, around[told.point("K").index()]) == "LNPQ");
   CHECK(cycle(told, around[told.point("M").index()]) == "L");
   const Coordinates mirrored{{0, 0}, {1, 0}, {2, 0}, {0, -1}, {-1, 0}, {0, 1}};
-  CHECK(cycle(told, FigureGraph(told.figure).neighbours_in_order(mirrored)[told.point("K").index()]) == "LQPN");
+  CHECK(cycle(told, FigureGraph(told.figure).neighbours_in_order(mirrored)[told.point("K").index()]) ==
+        "LQPN");
 }
 
 TEST_CASE("the bounded faces are the polygons that a reader sees") {

@@ -17,8 +17,8 @@ TEST_CASE("a position is the same whichever way round it is said") {
   CHECK(position(Kind::between, K, L, M) == position(Kind::between, M, L, K));
   CHECK(position(Kind::same_side, K, L, M, N) == position(Kind::same_side, L, K, N, M));
   CHECK(position(Kind::opposite_sides, K, L, N, M) == position(Kind::opposite_sides, L, K, M, N));
-  for (const auto& [a, b, c] : {std::array{K, M, L}, std::array{L, K, M}, std::array{L, M, K}, std::array{M, K, L},
-                                std::array{M, L, K}})
+  for (const auto& [a, b, c] : {std::array{K, M, L}, std::array{L, K, M}, std::array{L, M, K},
+                                std::array{M, K, L}, std::array{M, L, K}})
     CHECK(position(Kind::not_collinear, K, L, M) == position(Kind::not_collinear, a, b, c));
 }
 

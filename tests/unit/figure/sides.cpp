@@ -1,5 +1,6 @@
-// What sentences say of sides, law by law (the laws stand in prover/figure/arrangement.hpp), each with a twin in
-// which the conclusion does not follow. Elementary order geometry of the plane (Hilbert, Grundlagen, group II).
+// What sentences say of sides, law by law (the laws stand in prover/figure/arrangement.hpp), each with a twin
+// in which the conclusion does not follow. Elementary order geometry of the plane (Hilbert, Grundlagen, group
+// II).
 #include "tests/unit/statement/told.hpp"
 
 using namespace prover;
@@ -19,7 +20,8 @@ TEST_CASE("law 2: a triple turns the same way from whichever corner it is read")
   const Told told("triangle: KLM; line: L, P, M in this order");
   CHECK(told.says("sides: P and M on the same side of KL"));
   CHECK(told.says("sides: P and L on the same side of KM"));
-  CHECK(Told("triangle: KLM; line: L, P, M in this order; KP = PM").says("sides: L and M on opposite sides of KP"));
+  CHECK(Told("triangle: KLM; line: L, P, M in this order; KP = PM")
+            .says("sides: L and M on opposite sides of KP"));
   CHECK_FALSE(told.says("sides: P and M on opposite sides of KL"));
 
   const Told beyond("triangle: KLM; line: L, M, P in this order; KP = PM");
@@ -65,7 +67,8 @@ TEST_CASE("same and opposite sides add up") {
   const std::string told = "triangle: XYK; sides: K and L on opposite sides of XY; ";
   CHECK(Told(told + "sides: L and M on opposite sides of XY").says("sides: K and M on the same side of XY"));
   CHECK(Told(told + "sides: L and M on the same side of XY").says("sides: K and M on opposite sides of XY"));
-  CHECK_FALSE(Told(told + "sides: L and M on opposite sides of XK").says("sides: K and M on the same side of XY"));
+  CHECK_FALSE(
+      Told(told + "sides: L and M on opposite sides of XK").says("sides: K and M on the same side of XY"));
 }
 
 TEST_CASE("a line does not cross its parallel") {
@@ -88,23 +91,24 @@ TEST_CASE("position sentences that exclude each other are noticed, and their tam
   struct Twins {
     const char *wild, *tame;
   };
-  const Twins twins = GENERATE(
-      Twins{"line: K, L, M in this order; line: L, M, N in this order; line: K, N, M in this order",
-            "line: K, L, M in this order; line: L, M, N in this order; line: K, M, N in this order"},
-      Twins{"collinear: K, L, M; triangle: KLM", "collinear: K, L, M; triangle: KLN"},
-      Twins{"sides: P and Q on the same side of KL; sides: P and Q on opposite sides of KL",
-            "sides: P and Q on the same side of KL; sides: P and Q on opposite sides of KM"},
-      Twins{"triangle: KLM; line: L, P, M in this order; sides: P and M on opposite sides of KL",
-            "triangle: KLM; line: P, L, M in this order; sides: P and M on opposite sides of KL"},
-      Twins{"parallel: KL, MN; sides: M and N on opposite sides of KL",
-            "perpendicular: KL, MN; sides: M and N on opposite sides of KL"});
+  const Twins twins =
+      GENERATE(Twins{"line: K, L, M in this order; line: L, M, N in this order; line: K, N, M in this order",
+                     "line: K, L, M in this order; line: L, M, N in this order; line: K, M, N in this order"},
+               Twins{"collinear: K, L, M; triangle: KLM", "collinear: K, L, M; triangle: KLN"},
+               Twins{"sides: P and Q on the same side of KL; sides: P and Q on opposite sides of KL",
+                     "sides: P and Q on the same side of KL; sides: P and Q on opposite sides of KM"},
+               Twins{"triangle: KLM; line: L, P, M in this order; sides: P and M on opposite sides of KL",
+                     "triangle: KLM; line: P, L, M in this order; sides: P and M on opposite sides of KL"},
+               Twins{"parallel: KL, MN; sides: M and N on opposite sides of KL",
+                     "perpendicular: KL, MN; sides: M and N on opposite sides of KL"});
   INFO(twins.wild);
   CHECK(Told(twins.wild).figure.contradictory_text());
   INFO(twins.tame);
   CHECK_FALSE(Told(twins.tame).figure.contradictory_text());
 }
 
-// The order on a line and a ray on it are closed together, but not compared: K is behind L and on the ray before it.
+// The order on a line and a ray on it are closed together, but not compared: K is behind L and on the ray
+// before it.
 TEST_CASE("a ray that runs against the order is noticed", "[!shouldfail]") {
   CHECK(Told("line: K, L, M in this order; ray: K on ray LM").figure.contradictory_text());
 }

@@ -33,7 +33,7 @@ TEST_CASE("a fact is the same whichever way round it is said") {
       {FactKind::square, "ABCD", {"DABC", "ADCB"}, {"ABDC"}},
       {FactKind::rectangle, "ABCD", {"DABC", "ADCB"}, {"ABDC"}},
       {FactKind::rhombus, "ABCD", {"DABC", "ADCB"}, {"ABDC"}},
-      {FactKind::kite, "ABCD", {"ADCB"}, {"BCDA", "DCBA"}},            // AB = AD, CB = CD; not AB = BC
+      {FactKind::kite, "ABCD", {"ADCB"}, {"BCDA", "DCBA"}},  // AB = AD, CB = CD; not AB = BC
       {FactKind::trapezium, "ABCD", {"BADC", "CDAB", "DCBA"}, {"BCDA", "DABC"}},  // AB ∥ DC; not BC ∥ AD
   };
   for (const Row& row : rows) {
@@ -50,7 +50,8 @@ TEST_CASE("a fact is the same whichever way round it is said") {
   }
 }
 
-// AB = AD and CB = CD say the same with A and C exchanged; the table in fact/unknown.hpp does not know it yet.
+// AB = AD and CB = CD say the same with A and C exchanged; the table in fact/unknown.hpp does not know it
+// yet.
 TEST_CASE("a kite may start at either end of its axis", "[!shouldfail]") {
   Points fact;
   CHECK(fact(FactKind::kite, "ABCD") == fact(FactKind::kite, "CBAD"));

@@ -31,8 +31,10 @@ TEST_CASE("a parallelogram's sides are parallel for positions too") {
 }
 
 TEST_CASE("inside a polygon is a matter of sides where the polygon is convex") {
-  CHECK(Told("convex: K, L, M, N, P; inside: Q lies inside polygon KLMNP").says("sides: Q and N on the same side of KL"));
-  CHECK_FALSE(Told("inside: Q lies inside polygon KLMNP; PL = KN").says("sides: Q and N on the same side of KL"));
+  CHECK(Told("convex: K, L, M, N, P; inside: Q lies inside polygon KLMNP")
+            .says("sides: Q and N on the same side of KL"));
+  CHECK_FALSE(
+      Told("inside: Q lies inside polygon KLMNP; PL = KN").says("sides: Q and N on the same side of KL"));
 }
 
 TEST_CASE("each phrase draws the segments that it names") {

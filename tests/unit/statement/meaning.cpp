@@ -10,7 +10,8 @@ using Words = std::vector<std::string>;
 namespace {
 Words positions(Told& told, const std::string& sentence) {
   Words all;
-  for (const Position& p : told.meaning(sentence).positions) all.push_back(describe(canonical(p), told.statement.names));
+  for (const Position& p : told.meaning(sentence).positions)
+    all.push_back(describe(canonical(p), told.statement.names));
   return all;
 }
 }  // namespace
@@ -49,8 +50,10 @@ TEST_CASE("triangles, orders and sides mean positions only") {
   CHECK(told.means("triangle: KLP").empty());
   CHECK(positions(told, "line: K, L, M, N in this order").size() == 4);
   CHECK(told.means("line: K, L, M, N in this order").empty());
-  CHECK(positions(told, "sides: P and Q on opposite sides of KL") == Words{"P and Q are on opposite sides of KL"});
-  CHECK(positions(told, "sides: P and Q on the same side of KL") == Words{"P and Q are on the same side of KL"});
+  CHECK(positions(told, "sides: P and Q on opposite sides of KL") ==
+        Words{"P and Q are on opposite sides of KL"});
+  CHECK(positions(told, "sides: P and Q on the same side of KL") ==
+        Words{"P and Q are on the same side of KL"});
   CHECK(positions(told, "inside: Q lies inside angle LKP") ==
         Words{"L and Q are on the same side of KP", "P and Q are on the same side of KL"});
   CHECK(positions(told, "inside: Q lies inside triangle KLP").size() == 3);

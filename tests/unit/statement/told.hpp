@@ -1,7 +1,7 @@
 // A figure told in sentences joined by ';', and questions about it in the same language.
 #pragma once
-#include <catch2/catch.hpp>
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -16,9 +16,11 @@ namespace told {
 using namespace prover;
 
 struct Told {
-  // `asked`: sentences whose segments are drawn although nothing is said of them.
-  explicit Told(std::string_view sentences, std::string_view asked = "", std::vector<Coordinates> views = {})
-      : statement(read(sentences, asked)), figure(figure_text(statement), std::move(views)) {
+  // `asked`: sentences whose segments are drawn although nothing is said of them. `numbered`: letters that
+  // get the first numbers, in this order.
+  explicit Told(std::string_view sentences, std::string_view asked = "", std::vector<Coordinates> views = {},
+                std::string_view numbered = "")
+      : statement(read(sentences, asked, numbered)), figure(figure_text(statement), std::move(views)) {
     figure.freeze();
   }
 
@@ -47,7 +49,9 @@ struct Told {
     for (const char letter : letters) all.push_back(point({&letter, 1}));
     return all;
   }
-  LineId line(std::string_view two) const { return figure.line(point(two.substr(0, 1)), point(two.substr(1, 1))); }
+  LineId line(std::string_view two) const {
+    return figure.line(point(two.substr(0, 1)), point(two.substr(1, 1)));
+  }
 
   // Where a position sentence is known from: the weakest source among the positions that it means.
   PositionSource source(std::string_view sentence) const {
@@ -79,8 +83,9 @@ struct Told {
   UnknownTable unknowns;
 
  private:
-  static Statement read(std::string_view sentences, std::string_view asked) {
+  static Statement read(std::string_view sentences, std::string_view asked, std::string_view numbered) {
     Statement all;
+    for (const char letter : numbered) all.names.points.emplace_back(1, letter);
     for (Phrase& phrase : phrases(sentences, all.names)) all.givens.push_back({std::move(phrase), "", false});
     if (!asked.empty()) {
       Goal goal;
@@ -94,7 +99,8 @@ struct Told {
   }
   std::vector<PointId> all_points() const {
     std::vector<PointId> all;
-    for (std::size_t i = 0; i < statement.names.points.size(); ++i) all.emplace_back(static_cast<std::int64_t>(i));
+    for (std::size_t i = 0; i < statement.names.points.size(); ++i)
+      all.emplace_back(static_cast<std::int64_t>(i));
     return all;
   }
 };

@@ -1,0 +1,50 @@
+// Small search problems: unknowns 0, 1, 2 …; an equation ties two of them or gives one a value.
+#pragma once
+#include <algorithm>
+#include <random>
+
+#include "prover/proof/derivation.hpp"
+
+namespace small_search {
+
+using namespace prover;
+
+inline Form value(int unknown, int size) {
+  return Form::of(UnknownId(unknown)).add(Form::number(-size));
+}
+inline Form holds(int fact) {
+  return Form::of(UnknownId(fact));
+}
+inline Form equal(int a, int b) {
+  return Form::of(UnknownId(a)).add(Form::of(UnknownId(b)), -1);
+}
+
+// Candidates that agree with one assignment, so that they never contradict each other; about half have a
+// premise.
+inline SearchProblem random_problem(std::mt19937& random, int candidates) {
+  auto below = [&](int bound) { return static_cast<int>(random() % static_cast<unsigned>(bound)); };
+  const int sizes[6] = {40, 50, 40, 90, 50, 130};
+  auto truth = [&] {
+    const int a = below(6), b = below(6), kind = below(3);
+    Form form = Form::of(UnknownId(a));
+    int size = sizes[a];
+    if (kind > 0 && b != a) {
+      const int sign = kind == 1 ? 1 : -1;
+      form.add(Form::of(UnknownId(b)), sign);
+      size += sign * sizes[b];
+    }
+    return form.add(Form::number(-size));
+  };
+  SearchProblem problem;
+  for (int i = 0; i < candidates; ++i) {
+    Candidate candidate;
+    if (i > 1 && below(2) == 0) candidate.premises.push_back(truth());
+    candidate.conclusions.push_back(truth());
+    candidate.weight = 100'000 * (1 + below(3)) + 25'000 * below(2);
+    problem.candidates.push_back(std::move(candidate));
+  }
+  problem.goal = {truth()};
+  return problem;
+}
+
+}  // namespace small_search
