@@ -75,93 +75,68 @@ std::string conflict_row(const Form& claim, const LinearSystem& known, const Nam
   return claim.terms.size() > 1 ? "but " + text + " = " + sum : "but " + names.of(claim.terms[0].first) + " = " + text;
 }
 
-// Writes the claim with every unknown in terms of t. Equal parts are solved at once, "(180° − 52°) ÷ 2"; otherwise
-// the equation in t has a row of its own. False when some unknown is not tied to t.
-bool solve_in_terms_of(const Form& claim, UnknownId t, const LinearSystem& known, const NameBook& names, ClaimRows& out) {
-  struct Part {
-    Rational coefficient;
-    std::string text;
-  };
-  std::vector<Part> multiples;
-  std::string numbers;       // what is known, on the left
-  std::string moved;         // the same, on the right
-  Rational coefficient;
-  bool plain = true;         // every unknown is t or equal to a multiple of it
-  const bool number = names.is_number(t);
-  const bool degrees = names.has_angle(claim) && !number;
-  auto amount = [&](const Rational& v) { return degrees ? degrees_text(v) : number_text(v); };
-  auto put = [&](const Rational& v, const std::string& text) {
-    if (v.is_zero()) return;
-    append(numbers, v.sign() > 0, text);
-    append(moved, v.sign() < 0, text);
-  };
-  std::vector<Form> relations;
+// The claim with every open unknown written as a multiple of t: Σ multiples = total, numbers moved to the right.
+struct InTermsOf {
+  std::vector<Rational> multiples;
+  Rational coefficient;           // their sum
+  Rational total;
+  bool plain = true;              // every unknown is a multiple of t, with nothing added
+  std::vector<Form> relations;    // by which the unknowns are tied to t
+};
+std::optional<InTermsOf> in_terms_of(const Form& claim, UnknownId t, const LinearSystem& known) {
+  InTermsOf out;
+  out.total = -claim.constant;
   for (const auto& [u, c] : claim.terms) {
-    const Rational size = c.sign() > 0 ? c : -c;
     if (const auto v = known.value(u)) {
-      if (!v->is_zero()) put(c * *v, size.is_one() ? amount(*v) : number_text(size) + " × " + amount(*v));
+      out.total -= c * *v;
       continue;
     }
     const auto tie = tied(u, t, known);
-    if (!tie) return false;
-    const Rational part = c * tie->ratio, rest = c * tie->rest;
-    coefficient += part;
-    multiples.push_back({part, multiple(part.sign() > 0 ? part : -part, names.of(t))});
-    if (!rest.is_zero()) {
-      plain = false;
-      put(rest, amount(rest.sign() > 0 ? rest : -rest));
-    }
-    if (u != t) relations.push_back(Form::of(u).add(Form::of(t), -tie->ratio).add(Form::number(-tie->rest)));
+    if (!tie) return std::nullopt;
+    out.multiples.push_back(c * tie->ratio);
+    out.coefficient += out.multiples.back();
+    out.total -= c * tie->rest;
+    out.plain = out.plain && tie->rest.is_zero();
+    if (u != t) out.relations.push_back(Form::of(u).add(Form::of(t), -tie->ratio).add(Form::number(-tie->rest)));
   }
-  if (coefficient.is_zero()) return false;
-  out.relations_used = std::move(relations);
+  if (out.coefficient.is_zero()) return std::nullopt;
+  return out;
+}
+
+// "(180° − 52°) ÷ 2": the constant less what is known, divided among the equal parts.
+std::string quotient(const Form& claim, const InTermsOf& solved, const LinearSystem& known, const NameBook& names) {
+  const bool degrees = names.has_angle(claim);
+  auto amount = [&](const Rational& v) { return degrees ? degrees_text(v) : number_text(v); };
+  const bool turn = solved.coefficient.sign() < 0;  // so that the unknown is counted positively
+  std::string side;
   const Rational right = -claim.constant;
-  if (plain && !number && coefficient.sign() != 0) {
-    // t = (constant − known) ÷ coefficient, signs turned so that the coefficient is positive.
-    const bool turn = coefficient.sign() < 0;
-    std::string side;
-    if (!right.is_zero()) append(side, (right.sign() > 0) != turn, amount(right.sign() > 0 ? right : -right));
-    bool several = !right.is_zero();
-    for (const auto& [u, c] : claim.terms)
-      if (const auto v = known.value(u)) {
-        const Rational size = c.sign() > 0 ? c : -c;
-        several |= !side.empty();
-        append(side, (c.sign() < 0) != turn, size.is_one() ? amount(*v) : number_text(size) + " × " + amount(*v));
-      }
-    if (!side.empty()) {
-      const Rational size = turn ? -coefficient : coefficient;
-      several = side.find(' ') != std::string::npos;
-      const std::string grouped = several ? "(" + side + ")" : side;
-      const std::string row = size.is_one() ? side
-                              : size < Rational(1) && (Rational(1) / size).is_integer()
-                                  ? (Rational(1) / size).to_string() + " × " + grouped
-                                  : grouped + " ÷ " + number_text(size);
-      out.rows = {names.of(t) + " = " + row, "="};
-      return true;
+  if (!right.is_zero()) append(side, (right.sign() > 0) != turn, amount(right.sign() > 0 ? right : -right));
+  for (const auto& [u, c] : claim.terms)
+    if (const auto v = known.value(u)) {
+      const Rational size = c.sign() > 0 ? c : -c;
+      append(side, (c.sign() < 0) != turn, size.is_one() ? amount(*v) : number_text(size) + " × " + amount(*v));
     }
+  const Rational size = turn ? -solved.coefficient : solved.coefficient;
+  if (side.empty() || size.is_one()) return side;
+  if (side.find(' ') != std::string::npos) side = "(" + side + ")";
+  const Rational inverse = Rational(1) / size;
+  return size < Rational(1) && inverse.is_integer() ? inverse.to_string() + " × " + side
+                                                    : side + " ÷ " + number_text(size);
+}
+
+// "so 5∠KNL = 360°", or with an unknown number, whose terms keep their places, "so 2x + 3x = 90".
+std::string collected(const Form& claim, const InTermsOf& solved, UnknownId t, const NameBook& names) {
+  if (names.is_number(t)) {
+    std::string left;
+    for (const Rational& m : solved.multiples) append(left, m.sign() > 0, multiple(m.sign() > 0 ? m : -m, names.of(t)));
+    return "so " + left + " = " + number_text(solved.total);
   }
-  if (!number) {
-    // Whole numbers, with the unknown counted positively: "so 5∠KNL = 360°".
-    Rational total = right;
-    for (const auto& [u, c] : claim.terms) {
-      if (const auto v = known.value(u))
-        total -= c * *v;
-      else
-        total -= c * tied(u, t, known)->rest;
-    }
-    Rational factor = coefficient.sign() > 0 ? Rational(1) : Rational(-1);
-    for (std::int64_t k = 2; k <= 12 && !(coefficient * factor).is_integer(); ++k)
-      if ((coefficient * Rational(k)).is_integer()) factor *= Rational(k);
-    const Rational multiple_of_t = coefficient * factor;
-    if (!multiple_of_t.is_one())
-      out.rows.push_back("so " + multiple(multiple_of_t, names.of(t)) + " = " + amount(total * factor));
-    return true;
-  }
-  std::string left;
-  for (const Part& part : multiples) append(left, part.coefficient.sign() > 0, part.text);
-  if (!numbers.empty()) left += numbers.starts_with("−") ? " − " + numbers.substr(std::string("−").size()) : " + " + numbers;
-  out.rows.push_back("so " + left + " = " + amount(right));
-  return true;
+  Rational factor = solved.coefficient.sign() > 0 ? Rational(1) : Rational(-1);
+  for (std::int64_t k = 2; k <= 12 && !(solved.coefficient * factor).is_integer(); ++k)
+    if ((solved.coefficient * Rational(k)).is_integer()) factor *= Rational(k);
+  const Rational count = solved.coefficient * factor, total = solved.total * factor;
+  if (count.is_one()) return {};
+  return "so " + multiple(count, names.of(t)) + " = " + (names.has_angle(claim) ? degrees_text(total) : number_text(total));
 }
 
 }  // namespace
@@ -227,14 +202,19 @@ ClaimRows claim_rows(const Form& claim, const LinearSystem& known, const NameBoo
   for (UnknownId t : targets) {
     const auto value = after.value(t);
     if (!value || known.value(t)) continue;
-    if (!solve_in_terms_of(claim, t, known, names, out)) continue;
+    const auto solved = in_terms_of(claim, t, known);
+    if (!solved) continue;
     out.settled = t;
     out.value = *value;
+    out.relations_used = solved->relations;
     const std::string answer = value_text(t, *value, names);
-    if (out.rows.back().starts_with("="))
-      out.rows.back() = "= " + answer;
-    else
+    const std::string side = solved->plain && !names.is_number(t) ? quotient(claim, *solved, known, names) : "";
+    if (!side.empty()) {
+      out.rows = {names.of(t) + " = " + side, "= " + answer};
+    } else {
+      if (const std::string row = collected(claim, *solved, t, names); !row.empty()) out.rows.push_back(row);
       out.rows.push_back(names.of(t) + " = " + answer);
+    }
     return out;
   }
   out.values_used.clear();  // the equation stands as it is: no number was put in

@@ -211,7 +211,8 @@ class Board {
       for (std::size_t i = 0; i < places.size(); ++i) corners += name(i);
       return corners;
     }
-    return name(0) + name(places.size() - 1);
+    // A segment by its ends: each end is a place of its own.
+    return part == "A" ? name(0) : name(places.size() - 1);
   }
 
   void cite(RuleId rule) {
