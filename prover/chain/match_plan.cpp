@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "prover/statement/canonical_fact.hpp"
 #include "prover/statement/figure_text.hpp"
 
 namespace prover {
@@ -109,59 +110,7 @@ bool is_two_triangles(const Rule& rule) {
 
 }  // namespace
 
-bool is_fact_phrase(const Phrase& phrase) {
-  switch (phrase.predicate) {
-    case Predicate::parallel:
-    case Predicate::perpendicular:
-    case Predicate::collinear:
-    case Predicate::congruent:
-    case Predicate::similar:
-    case Predicate::parallelogram:
-    case Predicate::rectangle:
-    case Predicate::rhombus:
-    case Predicate::square:
-    case Predicate::kite:
-    case Predicate::trapezium:
-    case Predicate::concyclic:
-    case Predicate::tangent:
-      return true;
-    case Predicate::regular_polygon:
-      return phrase.points.size() > 3;
-    case Predicate::relation:
-    case Predicate::triangle:
-    case Predicate::acute:
-    case Predicate::line_order:
-    case Predicate::on_ray:
-    case Predicate::on_segment:
-    case Predicate::on_line:
-    case Predicate::meet:
-    case Predicate::cross:
-    case Predicate::midpoint:
-    case Predicate::foot:
-    case Predicate::perpendicular_bisector:
-    case Predicate::isosceles:
-    case Predicate::isosceles_at:
-    case Predicate::equilateral:
-    case Predicate::right_angled:
-    case Predicate::circle:
-    case Predicate::circle_cyclic:
-    case Predicate::concyclic_cyclic:
-    case Predicate::diameter:
-    case Predicate::tangent_circumcircle:
-    case Predicate::bisects:
-    case Predicate::convex:
-    case Predicate::simple_polygon:
-    case Predicate::inside_polygon:
-    case Predicate::inside_angle:
-    case Predicate::inside_circle:
-    case Predicate::outside_polygon:
-    case Predicate::outside_circle:
-    case Predicate::same_side:
-    case Predicate::opposite_sides:
-      return false;
-  }
-  return false;
-}
+bool is_fact_phrase(const Phrase& phrase) { return fact_kind_of(phrase).has_value(); }
 
 MatchPlan make_plan(const Rule& rule, int first_fact) {
   MatchPlan plan;

@@ -7,132 +7,6 @@
 
 namespace prover {
 
-namespace {
-
-FactKind fact_kind(const Phrase& phrase) {
-  switch (phrase.predicate) {
-    case Predicate::parallel:
-      return FactKind::parallel;
-    case Predicate::perpendicular:
-      return FactKind::perpendicular;
-    case Predicate::collinear:
-      return FactKind::collinear;
-    case Predicate::congruent:
-      return FactKind::congruent;
-    case Predicate::similar:
-      return FactKind::similar;
-    case Predicate::parallelogram:
-      return FactKind::parallelogram;
-    case Predicate::rectangle:
-      return FactKind::rectangle;
-    case Predicate::rhombus:
-      return FactKind::rhombus;
-    case Predicate::square:
-      return FactKind::square;
-    case Predicate::regular_polygon:
-      return phrase.points.size() == 4 ? FactKind::square : FactKind::regular_polygon;
-    case Predicate::kite:
-      return FactKind::kite;
-    case Predicate::trapezium:
-      return FactKind::trapezium;
-    case Predicate::concyclic:
-      return FactKind::concyclic;
-    case Predicate::tangent:
-      return FactKind::tangent;
-    case Predicate::relation:
-    case Predicate::triangle:
-    case Predicate::acute:
-    case Predicate::line_order:
-    case Predicate::on_ray:
-    case Predicate::on_segment:
-    case Predicate::on_line:
-    case Predicate::meet:
-    case Predicate::cross:
-    case Predicate::midpoint:
-    case Predicate::foot:
-    case Predicate::perpendicular_bisector:
-    case Predicate::isosceles:
-    case Predicate::isosceles_at:
-    case Predicate::equilateral:
-    case Predicate::right_angled:
-    case Predicate::circle:
-    case Predicate::circle_cyclic:
-    case Predicate::concyclic_cyclic:
-    case Predicate::diameter:
-    case Predicate::tangent_circumcircle:
-    case Predicate::bisects:
-    case Predicate::convex:
-    case Predicate::simple_polygon:
-    case Predicate::inside_polygon:
-    case Predicate::inside_angle:
-    case Predicate::inside_circle:
-    case Predicate::outside_polygon:
-    case Predicate::outside_circle:
-    case Predicate::same_side:
-    case Predicate::opposite_sides:
-      break;
-  }
-  return FactKind::joined;
-}
-
-// All orders of the points in which the same fact can be read.
-std::vector<std::vector<PointId>> readings(FactKind kind, const std::vector<PointId>& p) {
-  auto pick = [&](std::initializer_list<std::size_t> order) {
-    std::vector<PointId> image;
-    for (const std::size_t i : order) image.push_back(p[i]);
-    return image;
-  };
-  std::vector<std::vector<PointId>> all;
-  switch (kind) {
-    case FactKind::congruent:
-    case FactKind::similar:
-      for (const auto& o : {std::array{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}) {
-        const auto a = static_cast<std::size_t>(o[0]), b = static_cast<std::size_t>(o[1]),
-                   c = static_cast<std::size_t>(o[2]);
-        all.push_back(pick({a, b, c, a + 3, b + 3, c + 3}));
-        all.push_back(pick({a + 3, b + 3, c + 3, a, b, c}));
-      }
-      break;
-    case FactKind::regular_polygon:
-    case FactKind::parallelogram:
-    case FactKind::rectangle:
-    case FactKind::rhombus:
-    case FactKind::square:
-      for (std::size_t shift = 0; shift < p.size(); ++shift)
-        for (const bool forward : {true, false}) {
-          std::vector<PointId> image;
-          for (std::size_t i = 0; i < p.size(); ++i)
-            image.push_back(p[(shift + (forward ? i : p.size() - i)) % p.size()]);
-          all.push_back(std::move(image));
-        }
-      break;
-    case FactKind::kite:
-      all = {p, pick({0, 3, 2, 1})};
-      break;
-    case FactKind::trapezium:
-      all = {p, pick({1, 0, 3, 2}), pick({2, 3, 0, 1}), pick({3, 2, 1, 0})};
-      break;
-    case FactKind::collinear:
-    case FactKind::concyclic: {
-      std::vector<PointId> order = p;
-      std::sort(order.begin(), order.end());
-      do all.push_back(order);
-      while (std::next_permutation(order.begin(), order.end()));
-      break;
-    }
-    case FactKind::parallel:
-    case FactKind::perpendicular:
-    case FactKind::circle:
-    case FactKind::joined:
-    case FactKind::tangent:
-      all = {p};
-      break;
-  }
-  return all;
-}
-
-}  // namespace
-
 Matcher::Matcher(const Catalogue& catalogue, RuleId rule, const PlanBook& plans, Knowledge& knowledge)
     : catalogue_(catalogue), rule_(rule), knowledge_(knowledge), plans_(&plans[rule].plans),
       places_(catalogue[rule].variables.points.size()) {}
@@ -221,7 +95,7 @@ void Matcher::place_points(const MatchPlan& plan, std::size_t step, const Phrase
 }
 
 void Matcher::place_fact(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact) {
-  if (fact.kind != fact_kind(phrase)) return;
+  if (fact.kind != fact_kind_of(phrase)) return;
   if (fact.kind == FactKind::parallel || fact.kind == FactKind::perpendicular) {
     place_lines(plan, step, phrase, fact.first, fact.second, 0);
     place_lines(plan, step, phrase, fact.second, fact.first, 0);

@@ -115,11 +115,16 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
   if (const RuleId r = book.shape(Builtin::angles_at_a_point); may(r)) offer_round_points(r, cost(r), knowledge);
   offer_polygon_sums(book.shape(Builtin::quadrilateral_angle_sum), book.shape(Builtin::polygon_interior_sum),
                      catalogue, options.allowed, statement, knowledge);
+  if (const RuleId r = book.shape(Builtin::polygon_exterior_sum); may(r))
+    offer_exterior_sums(r, cost(r), statement, knowledge);
   for (Matcher& matcher : book.figure_rules) matcher.match_figure();
   knowledge.settle();
 
   Saturation result;
-  const auto triangles = book.pair_rules.empty() ? std::vector<std::array<PointId, 3>>() : drawn_triangles(arrangement);
+  const RuleId sas = book.shape(Builtin::similar_sas), sss = book.shape(Builtin::similar_sss);
+  const RuleId similar_sides = book.shape(Builtin::similar_parts_sides);
+  std::vector<std::array<PointId, 3>> triangles;
+  if (!book.pair_rules.empty() || may(sas) || may(sss)) triangles = drawn_triangles(arrangement);
   for (std::size_t facts_seen = 0;;) {
     ++result.rounds;
     if (knowledge.contradictory()) {
@@ -142,6 +147,8 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
     }
     facts_seen = facts_now;
     for (auto& [matcher, pairs] : book.pair_rules) pairs->match(triangles);
+    offer_similar_triangles(sas, sss, catalogue, options.allowed, triangles, knowledge);
+    if (may(similar_sides)) offer_similar_sides(similar_sides, cost(similar_sides), knowledge);
     const bool news = knowledge.settle();
     log::debug("round {}: {} facts, rank {}, {} instances offered", result.rounds, knowledge.facts().size(),
                knowledge.version(), knowledge.offered());

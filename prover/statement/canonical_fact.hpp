@@ -1,6 +1,9 @@
 // One form for each fact, whichever way round it is said: "KL ∥ MN" is "NM ∥ LK", a parallelogram may start at
 // any corner, congruent triangles may be listed in any common order.
 #pragma once
+#include <optional>
+#include <vector>
+
 #include "prover/fact/unknown.hpp"
 #include "prover/figure/arrangement.hpp"
 
@@ -12,5 +15,12 @@ UnknownId line_fact(FactKind kind, PointId a, PointId b, PointId c, PointId d, c
                     UnknownTable& unknowns);
 // Every other kind of fact, by its points.
 UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& unknowns);
+
+// The kind of fact that a phrase says, when it says a fact rather than an equation or a position.
+std::optional<FactKind> fact_kind_of(const Phrase& phrase);
+
+// Every order of a fact's points in which it can be read: all starts and senses of a parallelogram, all common
+// orders of congruent triangles.
+std::vector<std::vector<PointId>> readings(FactKind kind, const std::vector<PointId>& points);
 
 }  // namespace prover
