@@ -1,8 +1,8 @@
-#include <algorithm>
 #include "frontend/document/references.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <set>
 
 namespace frontend {
