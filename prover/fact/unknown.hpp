@@ -28,7 +28,7 @@ enum class FactKind {
   rectangle,
   rhombus,
   square,
-  kite,            // a b c d with ab = ad, cb = cd: canonical under exchange of b and d only
+  kite,            // a b c d with ab = ad, cb = cd: canonical under exchange of b and d, and of a and c
   trapezium,       // a b c d with ab parallel to dc: canonical under the symmetries that keep the parallel pair
   circle,          // centre, then the points on it, sorted (one fact per point: centre, point)
   concyclic,       // four points, sorted

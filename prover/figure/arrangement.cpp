@@ -10,38 +10,52 @@ namespace prover {
 
 namespace {
 
-// Sets of points that share two points are one line.
-std::vector<std::vector<PointId>> merged(std::vector<std::vector<PointId>> sets) {
-  for (auto& set : sets) {
-    std::sort(set.begin(), set.end());
-    set.erase(std::unique(set.begin(), set.end()), set.end());
+// Sets of points that share two points are one line. Each pair of points knows its line, so a new set finds the lines
+// that it runs into at once.
+class LineMerger {
+ public:
+  void add(std::vector<PointId> points) {
+    for (bool grown = true; grown;) {
+      grown = false;
+      std::sort(points.begin(), points.end());
+      points.erase(std::unique(points.begin(), points.end()), points.end());
+      for (std::size_t i = 0; i < points.size() && !grown; ++i)
+        for (std::size_t j = i + 1; j < points.size() && !grown; ++j) {
+          const auto found = line_of_.find(pair_key(points[i], points[j]));
+          if (found == line_of_.end()) continue;
+          std::vector<PointId>& other = lines_[found->second];
+          if (std::includes(other.begin(), other.end(), points.begin(), points.end())) return;
+          points.insert(points.end(), other.begin(), other.end());
+          for (std::size_t a = 0; a < other.size(); ++a)
+            for (std::size_t b = a + 1; b < other.size(); ++b) line_of_.erase(pair_key(other[a], other[b]));
+          other.clear();
+          grown = true;
+        }
+    }
+    if (points.size() < 2) return;
+    for (std::size_t i = 0; i < points.size(); ++i)
+      for (std::size_t j = i + 1; j < points.size(); ++j) line_of_[pair_key(points[i], points[j])] = lines_.size();
+    lines_.push_back(std::move(points));
   }
-  for (bool changed = true; changed;) {
-    changed = false;
-    for (std::size_t i = 0; i < sets.size() && !changed; ++i)
-      for (std::size_t j = i + 1; j < sets.size() && !changed; ++j) {
-        std::vector<PointId> common;
-        std::set_intersection(sets[i].begin(), sets[i].end(), sets[j].begin(), sets[j].end(),
-                              std::back_inserter(common));
-        if (common.size() < 2) continue;
-        std::vector<PointId> both;
-        std::set_union(sets[i].begin(), sets[i].end(), sets[j].begin(), sets[j].end(), std::back_inserter(both));
-        sets[i] = std::move(both);
-        sets.erase(sets.begin() + static_cast<std::ptrdiff_t>(j));
-        changed = true;
-      }
+  std::vector<std::vector<PointId>> lines() && {
+    std::erase_if(lines_, [](const auto& line) { return line.empty(); });
+    return std::move(lines_);
   }
-  return sets;
-}
+
+ private:
+  std::vector<std::vector<PointId>> lines_;
+  std::unordered_map<std::uint64_t, std::size_t> line_of_;
+};
 
 }  // namespace
 
 Arrangement::Arrangement(const FigureText& text, std::vector<Coordinates> views)
     : points_(text.points), through_(text.points), views_(std::move(views)), rays_at_(text.points) {
-  for (auto& set : merged(text.collinear))
-    if (set.size() >= 2) add_line(std::move(set), false);
+  LineMerger merger;
+  for (const auto& set : text.collinear) merger.add(set);
+  for (auto& set : std::move(merger).lines()) add_line(std::move(set), false);
   for (const auto& [a, b] : text.drawn)
-    if (a != b && !line(a, b).valid()) add_line({a, b}, false);
+    if (a != b && !line(a, b).valid()) add_line({std::min(a, b), std::max(a, b)}, false);
   for (std::size_t i = 0; i < lines_.size(); ++i) close_order(LineId(static_cast<std::int64_t>(i)), text);
   close_off(text);
   close_sides(text);

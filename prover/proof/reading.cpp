@@ -193,26 +193,29 @@ class Board {
     const Rule& rule = catalogue_[instance.rule];
     std::vector<std::string> places;
     if (rule.builtin)
-      for (const std::string& part : rule.variables.points) places.push_back(shape_part(part, instance.places));
+      for (std::size_t i = 0; i < rule.variables.points.size(); ++i)
+        places.push_back(shape_part(rule, i, instance.places));
     else
       for (PointId p : instance.places) places.push_back(p.valid() ? statement_.names.of(p) : "?");
     return fill_wording(rule, wording_, places);
   }
 
-  // The named parts of a built-in shape: {line}, {point}, {angle}, {polygon}, or a segment by its ends.
-  std::string shape_part(const std::string& part, const std::vector<PointId>& places) const {
+  // The named parts of a built-in shape: {line}, {point}, {angle}, {polygon}, or single points.
+  std::string shape_part(const Rule& rule, std::size_t variable, const std::vector<PointId>& places) const {
+    const std::string& part = rule.variables.points[variable];
     auto name = [&](std::size_t i) { return statement_.names.of(places[i]); };
     if (places.empty()) return {};
     if (part == "point") return name(0);
     if (part == "line") return name(1) + name(0) + name(places.size() - 1);
     if (part == "angle") return "∠" + name(1) + name(0) + name(places.size() - 1);
     if (part == "polygon") {
+      const bool with_produced_sides = rule.builtin == Builtin::polygon_exterior_sum;
       std::string corners;
-      for (std::size_t i = 0; i < places.size(); ++i) corners += name(i);
+      for (std::size_t i = 0; i < places.size() / (with_produced_sides ? 2 : 1); ++i) corners += name(i);
       return corners;
     }
-    // A segment by its ends: each end is a place of its own.
-    return part == "A" ? name(0) : name(places.size() - 1);
+    // One by one, the last place by the last name: a segment of many points is named by its ends.
+    return variable + 1 == rule.variables.points.size() ? name(places.size() - 1) : name(variable);
   }
 
   void cite(RuleId rule) {

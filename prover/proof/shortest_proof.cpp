@@ -8,7 +8,7 @@ namespace prover {
 
 namespace {
 
-constexpr std::uint64_t kShakenRuns = 10;
+constexpr std::uint64_t kShakenRuns = 24;
 constexpr std::int64_t kNoise = 5'000;  // a twentieth of a citation
 
 std::int64_t weight(const SearchProblem& problem, const std::vector<int>& members) {

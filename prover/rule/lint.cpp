@@ -25,6 +25,7 @@ std::vector<PointId> points_of(const Phrase& phrase) {
 
 struct Uses {
   std::size_t premises = 0, conclusions = 0;
+  bool in_shape = false;  // a corner of a named polygon: the kite needs its apex, used again or not
   Span first;
 };
 
@@ -38,6 +39,7 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
         Uses& use = uses[p.index()];
         if (use.premises + use.conclusions == 0) use.first = phrase.span;
         ++(use.*counter);
+        use.in_shape = use.in_shape || phrase.points.size() >= 4;
       }
   };
   count(rule.given, &Uses::premises);
@@ -48,7 +50,7 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
     if (uses[i].conclusions > 0 && uses[i].premises == 0)
       out.push_back({Severity::error, uses[i].first, name + " stands in the conclusion but in no premise",
                      "say in `given` or `where` which point " + name + " is"});
-    else if (uses[i].premises + uses[i].conclusions == 1)
+    else if (uses[i].premises + uses[i].conclusions == 1 && !uses[i].in_shape)
       out.push_back({Severity::error, uses[i].first, name + " is used only once",
                      "use " + name + " in another phrase, or leave it out"});
   }

@@ -81,7 +81,7 @@ UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& u
       points = least_cyclic(points);
       break;
     case FactKind::kite:
-      points = least_image(points, {{0, 3, 2, 1}});
+      points = least_image(points, {{0, 3, 2, 1}, {2, 1, 0, 3}, {2, 3, 0, 1}});
       break;
     case FactKind::trapezium:
       points = least_image(points, {{1, 0, 3, 2}, {2, 3, 0, 1}, {3, 2, 1, 0}});
@@ -194,7 +194,7 @@ std::vector<std::vector<PointId>> readings(FactKind kind, const std::vector<Poin
         }
       break;
     case FactKind::kite:
-      all = {p, pick({0, 3, 2, 1})};
+      all = {p, pick({0, 3, 2, 1}), pick({2, 1, 0, 3}), pick({2, 3, 0, 1})};
       break;
     case FactKind::trapezium:
       all = {p, pick({1, 0, 3, 2}), pick({2, 3, 0, 1}), pick({3, 2, 1, 0})};

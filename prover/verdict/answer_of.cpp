@@ -13,6 +13,10 @@ namespace {
 bool trusted(const CheckedProof& proof) {
   return proof.replay.accepted && proof.z3.answer == SecondOpinion::Answer::confirmed;
 }
+// One of the two says no. Z3 out of time has said nothing: then the proof is not shown as proved, that is all.
+bool refuted(const CheckedProof& proof) {
+  return !proof.replay.accepted || proof.z3.answer == SecondOpinion::Answer::refuted;
+}
 
 std::string joined(const std::vector<std::string>& rows) {
   std::string text;
@@ -120,7 +124,7 @@ GoalProofs proofs_of_goal(std::size_t goal, const std::vector<Statement>& statem
       const CheckedProof& checked = *one.attempt.goals[goal];
       if (!trusted(checked)) {
         out.complete = false;
-        out.disagree = true;
+        out.disagree |= refuted(checked);
         continue;
       }
       std::string name = statements[s].case_name;
@@ -258,7 +262,7 @@ void fill_answer(const std::vector<Statement>& statements, const std::vector<Sol
                                       "missing, not a given."
                                     : "The directions of the lines alone force the value " + forced +
                                           ": a rule or an auxiliary line is missing, not a given.");
-  if (saturated && all_agree && figures.size() >= 3) {
+  if (saturated && all_agree) {
     answer.verdict = Verdict::beyond_rules;
     answer.summary = "It holds in every figure drawn, but these rules do not reach it.";
     const Goal& goal = statement.goals[0];

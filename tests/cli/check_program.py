@@ -22,6 +22,11 @@ SOLVED = "triangle: KLM\nangle KLM = 50\nangle LMK = 60\nfind: angle MKL\n"
 SILENCE = 20  # seconds after which the program is called hung
 
 
+def with_ctrl_c():
+    """A program started in the background inherits that Ctrl-C is not meant for it; these tests mean it."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
 def run(*arguments, text=None, raw=None, timeout=SILENCE):
     given = raw if raw is not None else None if text is None else text.encode()
     done = subprocess.run([PROGRAM, *map(str, arguments)], input=given, stdin=None if given is not None else subprocess.DEVNULL,
@@ -194,7 +199,7 @@ class Limits(TestCase):
         self.assertLess(time.monotonic() - begin, 5)
 
     def test_ctrl_c_ends_the_work_with_an_answer(self):
-        process = subprocess.Popen([PROGRAM, "prove", "--limit", "600", "--json", "-"], stdin=subprocess.PIPE, stdout=subprocess.PIPE,
+        process = subprocess.Popen([PROGRAM, "prove", "--limit", "600", "--json", "-"], preexec_fn=with_ctrl_c, stdin=subprocess.PIPE, stdout=subprocess.PIPE,
                                    stderr=subprocess.PIPE)
         process.stdin.write(self.GRID.encode())
         process.stdin.close()
@@ -207,7 +212,7 @@ class Limits(TestCase):
         process.stdout.close(), process.stderr.close()
 
     def test_ctrl_c_while_waiting_for_input(self):
-        process = subprocess.Popen([PROGRAM, "batch", "-"], stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+        process = subprocess.Popen([PROGRAM, "batch", "-"], stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE, preexec_fn=with_ctrl_c)
         time.sleep(0.3)
         process.send_signal(signal.SIGINT)
         self.assertIn(process.wait(timeout=SILENCE), (1, 2))

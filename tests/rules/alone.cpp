@@ -2,7 +2,6 @@
 // and definitions, what fires must follow and what stays silent must not. Drawn figures settle the positions.
 // A meaning has words only, so what it explains may come by any rule.
 #include <algorithm>
-#include <array>
 
 #include "prover/chain/saturate.hpp"
 #include "prover/rule/rule.hpp"
@@ -14,15 +13,6 @@ using namespace prover;
 using namespace rule_tests;
 
 namespace {
-
-// Shapes that the chain does not look for yet. When it does, this list must shrink, and the test says so.
-constexpr std::array<Builtin, 4> not_looked_for = {Builtin::polygon_exterior_sum, Builtin::similar_sas,
-                                                   Builtin::similar_sss, Builtin::similar_parts_sides};
-
-bool is_looked_for(const Rule& rule) {
-  return !rule.builtin ||
-         std::find(not_looked_for.begin(), not_looked_for.end(), *rule.builtin) == not_looked_for.end();
-}
 
 bool is_allowed(const Rule& rule) {
   return rule.meaning || rule.kind == RuleKind::definition || rule.builtin == Builtin::given ||
@@ -77,6 +67,6 @@ TEST_CASE("each example fires, or stays silent, by its rule alone") {
       INFO(catalogue.rules[i].id << ":" << example.line << ": " << example.givens << "  gives  "
                                  << example.conclusion);
       const Drawn d = drawn(example.givens, example.conclusion, 6);
-      CHECK(follows(d, RuleId(i)) == (example.fires && is_looked_for(catalogue.rules[i])));
+      CHECK(follows(d, RuleId(i)) == example.fires);
     }
 }
