@@ -1,14 +1,15 @@
 #include "prover/proof/shortest_proof.hpp"
 
 #include <algorithm>
-#include <functional>
+#include <limits>
 #include <set>
 
 namespace prover {
 
 namespace {
 
-constexpr std::uint64_t kShakenRuns = 24;
+constexpr std::uint64_t kShakenRuns = 16;
+constexpr std::int64_t kNever = std::numeric_limits<std::int64_t>::max();
 constexpr std::int64_t kNoise = 5'000;  // a twentieth of a citation
 
 std::int64_t weight(const SearchProblem& problem, const std::vector<int>& members) {
@@ -23,7 +24,10 @@ class CheapestFirst {
   CheapestFirst(const SearchProblem& problem, const std::vector<bool>& forbidden,
                 const std::vector<std::int64_t>& weights)
       : problem_(problem), forbidden_(forbidden), weights_(weights), system_(true),
-        support_(problem.candidates.size()) {}
+        cost_(problem.candidates.size(), kNever), support_(problem.candidates.size()) {}
+
+  // What each candidate cost with all that it rests on; kNever for those that were not ready in time.
+  const std::vector<std::int64_t>& costs() const { return cost_; }
 
   std::optional<std::vector<int>> run() {
     struct Entry {
@@ -46,6 +50,7 @@ class CheapestFirst {
       std::int64_t cost = weights_[static_cast<std::size_t>(i)];
       for (const int s : support) cost += weights_[static_cast<std::size_t>(s)];
       support_[static_cast<std::size_t>(i)] = std::move(support);
+      cost_[static_cast<std::size_t>(i)] = cost;
       ready.insert({cost, i});
     };
     for (std::size_t i = 0; i < problem_.candidates.size(); ++i) {
@@ -109,6 +114,7 @@ class CheapestFirst {
   const std::vector<std::int64_t>& weights_;
   LinearSystem system_;
   std::vector<int> tags_;                   // certificate tag → candidate
+  std::vector<std::int64_t> cost_;
   std::vector<std::set<int>> support_;      // all that a candidate's premises rest on
 };
 
@@ -158,8 +164,12 @@ std::optional<LightSet> shortest_proof(const SearchProblem& problem, const Budge
     if (!members) return std::nullopt;
     return without_needless(problem, std::move(*members));
   };
-  auto best = attempt(weights);
+  CheapestFirst first(problem, forbidden, weights);
+  auto best = first.run();
   if (!best) return std::nullopt;
+  best = without_needless(problem, std::move(*best));
+  // What costs more than the whole proof, with all that it rests on, will hardly be part of a lighter one.
+  for (std::size_t i = 0; i < forbidden.size(); ++i) forbidden[i] = first.costs()[i] > weight(problem, *best);
   auto keep_if_lighter = [&](std::optional<std::vector<int>> other) {
     if (!other || weight(problem, *other) >= weight(problem, *best)) return false;
     best = std::move(other);

@@ -29,6 +29,12 @@ struct Uses {
   Span first;
 };
 
+bool names_polygon(Predicate predicate) {
+  return predicate == Predicate::kite || predicate == Predicate::trapezium || predicate == Predicate::parallelogram ||
+         predicate == Predicate::rectangle || predicate == Predicate::rhombus || predicate == Predicate::square ||
+         predicate == Predicate::regular_polygon;
+}
+
 // A variable of the conclusion must occur in a premise, or the rule would speak about points that it never
 // found. One that stands in a single place asks for nothing and is most likely a slip.
 void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
@@ -39,7 +45,7 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
         Uses& use = uses[p.index()];
         if (use.premises + use.conclusions == 0) use.first = phrase.span;
         ++(use.*counter);
-        use.in_shape = use.in_shape || phrase.points.size() >= 4;
+        use.in_shape = use.in_shape || names_polygon(phrase.predicate);
       }
   };
   count(rule.given, &Uses::premises);
