@@ -17,6 +17,9 @@ namespace prover {
 
 namespace {
 
+// The replay checker keeps a sign for every three points.
+constexpr std::size_t kMostPoints = 120;
+
 class Stopwatch {
  public:
   double lap() {
@@ -65,6 +68,10 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
   if (!measure)
     answer.diagnostics.push_back({Severity::error, {}, fmt::format("there is no measure named “{}”", options.measure),
                                   "write “classroom” or “fewest-steps”"});
+  if (text.names.points.size() > kMostPoints)
+    answer.diagnostics.push_back(
+        {Severity::error, {}, fmt::format("the figure has {} points; more than {} cannot be checked", text.names.points.size(), kMostPoints),
+         "leave out what the question does not need, or split the problem"});
   if (has_error(answer.diagnostics)) {
     answer.summary = "The problem has mistakes; nothing was tried.";
     return answer;
