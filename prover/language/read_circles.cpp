@@ -103,7 +103,10 @@ void Reader::centre_of(const std::vector<Placed>& subjects, const Node& verb, Sp
     ReadCircle read = circle(*verb.child(Part::circle));
     const bool ordered = verb.child(Part::cyclic_order) != nullptr || verb.child(Part::in_order) != nullptr;
     draft_.name_circle(subject.id, read.points);
-    if (read.points.empty()) return;
+    if (read.points.empty()) {  // which circle, the last pass finds out
+      add(Predicate::circle, {subject, {stand_in::the_circle, verb.span}}, span);
+      return;
+    }
     std::vector<Placed> all = {subject};
     all.insert(all.end(), read.points.begin(), read.points.end());
     add(ordered ? Predicate::circle_cyclic : Predicate::circle, all, span);

@@ -175,4 +175,16 @@ TEST_CASE("\"the circle\" is the only circle of the text") {
   CHECK(understood(
             "circle: centre O through K, L; circle: centre P through M, N; QK touches the circle at K") ==
         "mistake: there is more than one circle here; which one is meant?");
+  CHECK(understood("K, L, M, N lie on a circle; P, Q, R, S lie on a circle; TK touches the circle at K") ==
+        "mistake: there is more than one circle here; which one is meant?");
+}
+
+TEST_CASE("a centre may be named after the points of its circle") {
+  CHECK(understood("triangle KLM is inscribed in a circle; O is the centre of the circle; PK touches the "
+                   "circle at K") ==
+        "KLM is a triangle; K, L, M lie on a circle with centre O; PK touches the circle with centre O at K");
+  CHECK(understood("circle: centre O through K, L, M; O is the centre of the circle") ==
+        "K, L, M lie on a circle with centre O");
+  CHECK(understood("K, L, M, N lie on a circle; P, Q, R, S lie on a circle; O is the centre of the circle") ==
+        "mistake: there is more than one circle here; which one is meant?");
 }
