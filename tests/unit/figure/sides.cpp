@@ -107,8 +107,7 @@ TEST_CASE("position sentences that exclude each other are noticed, and their tam
   CHECK_FALSE(Told(twins.tame).figure.contradictory_text());
 }
 
-// The order on a line and a ray on it are closed together, but not compared: K is behind L and on the ray
-// before it.
+// K is behind L, seen from M, and cannot be on the ray from L through M.
 TEST_CASE("a ray that runs against the order is noticed") {
   CHECK(Told("line: K, L, M in this order; ray: K on ray LM").figure.contradictory_text());
 }

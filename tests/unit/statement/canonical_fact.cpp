@@ -50,8 +50,7 @@ TEST_CASE("a fact is the same whichever way round it is said") {
   }
 }
 
-// AB = AD and CB = CD say the same with A and C exchanged; the table in fact/unknown.hpp does not know it
-// yet.
+// AB = AD and CB = CD say the same with A and C exchanged.
 TEST_CASE("a kite may start at either end of its axis") {
   Points fact;
   CHECK(fact(FactKind::kite, "ABCD") == fact(FactKind::kite, "CBAD"));
