@@ -45,6 +45,8 @@ const char* match_any(const Words& words, const char* begin, const char* end) {
 const char* match_choice(std::string_view choice, const char* begin, const char* end) {
   static constexpr std::array<std::string_view, 3> articles = {"the", "an", "a"};
   static constexpr std::array<std::string_view, 3> copulas = {"is", "are", "be"};
+  if ((choice == "a" || choice == "is") && (rest(begin, end).starts_with("AN") || rest(begin, end).starts_with("BE")))
+    return nullptr;  // segments
   if (choice == "a") {
     // "A" is an article before a small letter; before a capital it is a point.
     const char* after = match_any(articles, begin, end);

@@ -33,10 +33,10 @@ struct label : seq<sor<seq<one<'('>, pegtl::rep_min_max<1, 3, pegtl::alnum>, one
                        seq<bare_word<"question">, gap, plus<pegtl::digit>, opt<one<'.', ':'>>>>,
                    gap> {};
 
-// A line goes on in the next after a comma or a word that cannot end a sentence.
-struct open_end
-    : sor<one<','>, bare_word<"and|with|that|where|is|are|of|to|at|the|an|on|in|has|such|from|through|by">> {
-};
+// A line goes on in the next after a comma or a word that cannot end a sentence. "BE", "AN" and "OF" are segments.
+struct segment_name : seq<pegtl::upper, pegtl::upper> {};
+struct open_word : bare_word<"and|with|that|where|is|are|of|to|at|the|an|on|in|has|such|from|through|by"> {};
+struct open_end : sor<one<','>, seq<not_at<segment_name>, open_word>> {};
 struct continued : seq<open_end, gap, pegtl::eol, gap, not_at<sor<line_end, any_head, label, one<'#'>>>> {};
 struct plain_word : plus<pegtl::alpha> {};
 struct full_stop : seq<one<'.', '!', '?'>, at<sor<one<' ', '\t', '\r', '#'>, line_end>>> {};

@@ -10,6 +10,12 @@ TEST_CASE("comments, stories and labels fall away") {
   CHECK(understood("as drawn: P is inside triangle KLM") == "P lies inside △KLM");
 }
 
+TEST_CASE("a line may end in a segment whose letters make a word") {
+  CHECK(understood("AB = BE\nangle ABE = 40") == "AB = BE; ∠ABE = 40°");
+  CHECK(understood("LK ⊥ AN\nKL = KN") == "LK ⊥ AN; KL = KN");
+  CHECK(understood("KL is\nparallel to MN") == "KL ∥ MN");
+}
+
 TEST_CASE("what the class has been taught") {
   const ProblemText problem =
       parse_problem("taught: angle facts, parallel lines; not congruence, US-course up to alternate-angles");
