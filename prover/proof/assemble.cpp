@@ -20,20 +20,19 @@ bool shares_unknown(const Instance& a, const Instance& b) {
   return false;
 }
 
-// Lines whose order a proof relies on when it names a ray or a length by another point.
-void add_line_orders(LineId line, const Arrangement& arrangement, std::vector<SeenPosition>& positions) {
+}  // namespace
+
+void cite_line_order(LineId line, const Arrangement& arrangement, Proof& proof) {
+  if (!line.valid()) return;
   const auto& on = arrangement.points_on(line);
   for (PointId a : on)
     for (PointId b : on)
       for (PointId c : on) {
         if (!(a < c) || b == a || b == c) continue;
         const Position order{PositionKind::between, a, b, c, {}};
-        const PositionSource source = arrangement.source(order);
-        if (source == PositionSource::seen) positions.push_back({order, source});
+        if (arrangement.source(order) == PositionSource::seen) proof.positions.push_back({order, PositionSource::seen});
       }
 }
-
-}  // namespace
 
 std::vector<Instance> order_for_reading(std::vector<Instance> members) {
   std::vector<Instance> ordered;
@@ -126,8 +125,7 @@ Proof assemble(std::vector<Instance> ordered, std::vector<Form> goal, const Unkn
     }
   }
   for (const Position& p : positions) proof.positions.push_back({p, arrangement.source(p)});
-  for (LineId l : lines)
-    if (l.valid()) add_line_orders(l, arrangement, proof.positions);
+  for (LineId l : lines) cite_line_order(l, arrangement, proof);
   return proof;
 }
 

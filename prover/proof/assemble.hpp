@@ -16,4 +16,8 @@ std::vector<Instance> order_for_reading(std::vector<Instance> members);
 Proof assemble(std::vector<Instance> ordered, std::vector<Form> goal, const UnknownTable& unknowns,
                const Arrangement& arrangement);
 
+// Lists the order of a line's points, as far as figures show it and the text does not, among what a proof read
+// from them: an angle named by another point of the same ray rests on it.
+void cite_line_order(LineId line, const Arrangement& arrangement, Proof& proof);
+
 }  // namespace prover

@@ -3,8 +3,8 @@
 namespace prover {
 
 std::string number_text(const Rational& value) {
-  if (value.is_integer()) return value.to_string();
   if (value.sign() < 0) return "−" + number_text(-value);
+  if (value.is_integer()) return value.to_string();
   // Up to four decimal places where they are exact.
   Rational power = 1;
   for (int places = 1; places <= 4; ++places) {

@@ -128,6 +128,9 @@ std::vector<Position> positions_of(const Phrase& phrase, const std::vector<Point
   auto not_collinear = [&](PointId a, PointId b, PointId c) {
     positions.push_back({PositionKind::not_collinear, a, b, c, {}});
   };
+  auto two_lines = [&](const Points& q) {  // lines that meet in a point are different lines
+    not_collinear(q[1] == q[0] ? q[2] : q[1], q[0], q[3] == q[0] ? q[4] : q[3]);
+  };
   auto inside_angle = [&](PointId q, PointId a, PointId b, PointId c) {
     positions.push_back({PositionKind::same_side, q, a, b, c});
     positions.push_back({PositionKind::same_side, q, c, b, a});
@@ -136,7 +139,6 @@ std::vector<Position> positions_of(const Phrase& phrase, const std::vector<Point
     case Predicate::relation:
     case Predicate::collinear:
     case Predicate::on_line:
-    case Predicate::meet:
     case Predicate::perpendicular:
     case Predicate::perpendicular_bisector:
     case Predicate::foot:
@@ -178,7 +180,11 @@ std::vector<Position> positions_of(const Phrase& phrase, const std::vector<Point
     case Predicate::diameter:
       positions.push_back({PositionKind::between, p[0], p[2], p[1], {}});
       break;
+    case Predicate::meet:
+      two_lines(p);
+      break;
     case Predicate::cross:
+      two_lines(p);
       positions.push_back({PositionKind::between, p[1], p[0], p[2], {}});
       positions.push_back({PositionKind::between, p[3], p[0], p[4], {}});
       break;

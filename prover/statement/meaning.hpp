@@ -11,7 +11,7 @@
 //   parallel                    parallel(lines)                         the ends of each line on one side of the other
 //   perpendicular               meeting at a named point: every angle of named rays there = 90°; otherwise
 //                               perpendicular(lines)                    –
-//   meet / cross                – (P joins both lines)                  cross: P between the ends of both
+//   meet / cross                – (P joins both lines)                  the lines differ; cross: P between the ends of both
 //   midpoint M A B              MA = MB                                 M between A and B
 //   foot P K L M                as perpendicular KP, LM                 – (P joins line LM)
 //   perpendicular_bisector      as perpendicular; foot F named: FL = FM; every named point on it equidistant: by rule

@@ -5,6 +5,7 @@
 #include "prover/algebra/direction_layer.hpp"
 #include "prover/base/log.hpp"
 #include "prover/proof/assemble.hpp"
+#include "prover/proof/number_text.hpp"
 #include "prover/proof/proof_graph.hpp"
 #include "prover/statement/figure_text.hpp"
 #include "prover/statement/meaning.hpp"
@@ -36,6 +37,14 @@ Arrangement arrange(const Statement& statement, const std::vector<Sketch>& views
           arrangement.join(PointId(static_cast<std::int64_t>(i)), PointId(static_cast<std::int64_t>(j)));
   arrangement.freeze();
   return arrangement;
+}
+
+// "∠KLM = −10°": the value that a forced size cannot have.
+std::string impossible_value(const Form& form, const UnknownTable& unknowns, const Names& names) {
+  const Unknown& unknown = unknowns[form.terms[0].first];
+  const Rational value = -form.constant / form.terms[0].second;
+  return describe(unknown, names) + " = " +
+         (unknown.kind == UnknownKind::angle ? degrees_text(value) : number_text(value));
 }
 
 SearchProblem search_problem(const std::vector<const Instance*>& instances, const std::vector<Form>& goal,
@@ -73,6 +82,16 @@ std::string forced_by_directions(const Statement& statement, const Goal& goal, c
   return value ? value->to_string() : "";
 }
 
+// The claim's own angles may be named by other points of the same rays: their lines' orders are cited too.
+void cite_goal_orders(const Goal& goal, const Arrangement& arrangement, Proof& proof) {
+  for (const Phrase& claim : goal.claims)
+    for (const Expression& expression : claim.relation.expressions)
+      for (const Term& term : expression.terms)
+        if (const auto* angle = std::get_if<Angle>(&term.quantity))
+          for (PointId arm : {angle->arm1, angle->arm2})
+            cite_line_order(arrangement.line(angle->vertex, arm), arrangement, proof);
+}
+
 // A proof found in the last moment still gets its checks: they may run a little past the deadline.
 Budget with_grace(const Budget& budget) {
   Budget grace = budget;
@@ -99,6 +118,7 @@ std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::
     result.proof = assemble(order_for_reading(std::move(members)), forms, unknowns, arrangement);
     for (const Position& p : positions) result.proof.positions.push_back({p, arrangement.source(p)});
     result.proof.contradiction = saturation.contradictory;
+    cite_goal_orders(goal, arrangement, result.proof);
   }
   {
     Timer timer(times.layout);
@@ -143,7 +163,7 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
   if (saturation.contradictory) {
     // 0 = 1, or a value that no angle or length can have.
     if (!saturation.impossible.empty())
-      result.impossible = describe_equation(saturation.impossible[0], unknowns, statement.names);
+      result.impossible = impossible_value(saturation.impossible[0], unknowns, statement.names);
     Goal none = statement.goals.empty() ? Goal() : statement.goals[0];
     result.contradiction = prove_goal(saturation, saturation.impossible, {}, none, statement, arrangement, unknowns,
                                       views, options, budget, times);
