@@ -26,12 +26,14 @@ part() {
   "$@" 2>&1 | tee "$log"
   status=${PIPESTATUS[0]}
   line=$(grep -E '[0-9]+ passed, [0-9]+ failed' "$log" | tail -n 1)
-  local here_passed here_failed
-  here_passed=$(sed -E 's/.*[^0-9]?([0-9]+) passed, ([0-9]+) failed.*/\1/' <<<" $line")
-  here_failed=$(sed -E 's/.*[^0-9]?([0-9]+) passed, ([0-9]+) failed.*/\2/' <<<" $line")
-  passed=$((passed + ${here_passed:-0}))
-  failed=$((failed + ${here_failed:-0}))
-  if [ "$status" -ne 0 ] && [ "${here_failed:-0}" -eq 0 ]; then
+  if ! [[ $line =~ ([0-9]+)\ passed,\ ([0-9]+)\ failed ]]; then
+    echo "$name ended with status $status and did not say how many passed"
+    failed=$((failed + 1))
+    return
+  fi
+  passed=$((passed + BASH_REMATCH[1]))
+  failed=$((failed + BASH_REMATCH[2]))
+  if [ "$status" -ne 0 ] && [ "${BASH_REMATCH[2]}" -eq 0 ]; then
     echo "$name ended with status $status"
     failed=$((failed + 1))
   fi
