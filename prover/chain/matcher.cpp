@@ -71,8 +71,7 @@ void Matcher::with_line(const MatchPlan& plan, PointId a, PointId b, LineId line
   for (PointId p : on) with(first, p, [&] { place_second(p); });
 }
 
-void Matcher::place_lines(const MatchPlan& plan, std::size_t step, const Phrase& phrase, LineId first, LineId second,
-                          std::size_t) {
+void Matcher::place_lines(const MatchPlan& plan, std::size_t step, const Phrase& phrase, LineId first, LineId second) {
   const auto& p = phrase.points;
   with_line(plan, p[0], p[1], first, [&] { with_line(plan, p[2], p[3], second, [&] { run(plan, step + 1); }); });
 }
@@ -97,8 +96,8 @@ void Matcher::place_points(const MatchPlan& plan, std::size_t step, const Phrase
 void Matcher::place_fact(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact) {
   if (fact.kind != fact_kind_of(phrase)) return;
   if (fact.kind == FactKind::parallel || fact.kind == FactKind::perpendicular) {
-    place_lines(plan, step, phrase, fact.first, fact.second, 0);
-    place_lines(plan, step, phrase, fact.second, fact.first, 0);
+    place_lines(plan, step, phrase, fact.first, fact.second);
+    place_lines(plan, step, phrase, fact.second, fact.first);
     return;
   }
   if (fact.points.size() != phrase.points.size()) return;
@@ -209,7 +208,6 @@ void Matcher::run(const MatchPlan& plan, std::size_t step) {
           }
         }
       };
-      PointId anchor;
       std::vector<PointId> fixed;
       for (const std::size_t i : v)
         if (places_[i].valid()) fixed.push_back(places_[i]);

@@ -233,9 +233,6 @@ std::vector<std::string> goal_rows(const Goal& goal, const std::vector<Form>& fo
   const std::string what = describe(asked, points);
   // forms[0] is "asked − value = 0"; print the parts where more than one was asked for.
   const Form& form = forms[0];
-  Rational value;
-  for (const auto& [u, c] : form.terms)
-    if (const auto v = known.value(u)) value += c * *v;
   std::string parts;
   for (const auto& [u, c] : form.terms) {
     const auto v = known.value(u);
@@ -252,7 +249,7 @@ std::vector<std::string> goal_rows(const Goal& goal, const std::vector<Form>& fo
     rows = {what + " = 360° − " + degrees_text(plain), "= " + degrees_text(Rational(360) - plain)};
     return rows;
   }
-  const Rational total = form.terms.size() == 1 && form.terms[0].second.is_one() ? -form.constant : -form.constant;
+  const Rational total = -form.constant;
   const std::string answer = degrees ? degrees_text(total) : number_text(total);
   if (form.terms.size() > 1 && !parts.empty())
     rows = {what + " = " + parts, "= " + answer};
