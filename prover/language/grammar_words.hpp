@@ -42,6 +42,37 @@ const char* match_bare(std::string_view choices, const char* begin,
 const char* match_sign(std::string_view sign, const char* begin, const char* end, Trail& trail);
 const char* skip_blanks(const char* begin, const char* end);
 
+// The letters with which a match of a pattern can begin, worked out at compile time: nearly every attempt of the
+// grammar fails at its first letter, and need not look at the words at all.
+struct FirstLetters {
+  bool letter[256] = {};
+  std::string_view required;  // the word that is missed when none of them is there; empty: nothing is required
+};
+constexpr FirstLetters first_letters(std::string_view pattern) {
+  FirstLetters first;
+  const auto begins = [&](std::string_view letters) {
+    for (const char c : letters) {
+      first.letter[static_cast<unsigned char>(c)] = true;
+      if (c >= 'a' && c <= 'z') first.letter[static_cast<unsigned char>(c - 'a' + 'A')] = true;
+    }
+  };
+  while (!pattern.empty() && first.required.empty()) {
+    const std::size_t cut = pattern.find(' ');
+    std::string_view word = pattern.substr(0, cut);
+    pattern.remove_prefix(cut == std::string_view::npos ? pattern.size() : cut + 1);
+    const bool optional = word == "a" || word.back() == '?';
+    if (word.back() == '?') word.remove_suffix(1);
+    if (!optional) first.required = word;
+    for (std::string_view choices = word; !choices.empty();) {
+      const std::size_t end = choices.find('|');
+      const std::string_view choice = choices.substr(0, end);
+      choices.remove_prefix(end == std::string_view::npos ? choices.size() : end + 1);
+      begins(choice == "a" ? "at" : choice == "is" ? "iab" : choice.substr(0, 1));  // the articles, the copulas
+    }
+  }
+  return first;
+}
+
 template <class State>
 Trail& trail_of(State& state) {
   return state.trail;
@@ -54,6 +85,12 @@ struct words {
   template <pegtl::apply_mode, pegtl::rewind_mode, template <class...> class, template <class...> class,
             class Input, class State>
   static bool match(Input& in, State& state) {
+    static constexpr FirstLetters first = first_letters(pattern.view());
+    if constexpr (!first.required.empty())
+      if (in.current() == in.end() || !first.letter[static_cast<unsigned char>(*in.current())]) {
+        trail_of(state).note(in.current(), first.required);
+        return false;
+      }
     const char* after = match_words(pattern.view(), in.current(), in.end(), trail_of(state));
     if (after == nullptr) return false;
     in.bump(static_cast<std::size_t>(after - in.current()));

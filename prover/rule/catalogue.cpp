@@ -1,8 +1,10 @@
 // From rule files to the catalogue: one order for all, one rule a name, a broken file never takes the others
 // along.
+#include <tbb/parallel_for.h>
+
 #include <algorithm>
-#include <atomic>
 #include <array>
+#include <atomic>
 #include <cassert>
 #include <map>
 
@@ -57,9 +59,11 @@ std::vector<std::string> Catalogue::ids() const {
 }
 
 LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files, Examples examples) {
-  std::vector<Candidate> candidates;
-  candidates.reserve(files.size());
-  for (const RuleFile& file : files) candidates.push_back({&file, parse_rule(file, examples)});
+  // Each file on its own, on all cores: every run of the program waits for this.
+  std::vector<Candidate> candidates(files.size());
+  tbb::parallel_for(std::size_t{0}, files.size(), [&](std::size_t i) {
+    candidates[i] = {&files[i], parse_rule(files[i], examples)};
+  });
   refuse_second_names(candidates);
 
   LoadedCatalogue loaded;
