@@ -7,7 +7,7 @@ cd "$(dirname "$0")/.."
 quick=("$@")
 
 configure build -DANGLEWRIGHT_BENCHMARKS=ON >/dev/null
-cmake --build build --parallel "$(cores)" --target anglewright benchmark_stages benchmark_grids
+cmake --build build --parallel "$(cores)" --target anglewright benchmark_stages benchmark_rule_count benchmark_grids
 
 say "The program as a whole, start to end (median of 21 runs)"
 for example in frontend/examples/trellis-laths.aw frontend/examples/trellis-angle-sum.aw; do
@@ -21,6 +21,9 @@ done
 
 say "The published set in one process, stage by stage"
 build/benchmark_stages "${quick[@]}"
+
+say "Time against the number of loaded rules"
+build/benchmark_rule_count "${quick[@]}"
 
 say "Growing grids, and Z3 alone beside"
 build/benchmark_grids "${quick[@]}"

@@ -16,8 +16,6 @@ class Matcher {
   void match_figure();
   // Rules with fact conditions: all places in which some condition is one of the facts from index `since` on.
   void match_facts(std::size_t since, std::size_t until);
-  bool rests_on_facts() const { return !plans_->front().fact_phrases.empty(); }
-  bool two_triangles() const { return plans_->front().two_triangles; }
   const MatchPlan& plan() const { return plans_->front(); }
   RuleId rule() const { return rule_; }
 

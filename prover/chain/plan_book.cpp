@@ -1,22 +1,58 @@
 #include "prover/chain/plan_book.hpp"
 
+#include <algorithm>
 #include <map>
 #include <mutex>
 
+#include "prover/statement/canonical_fact.hpp"
+
 namespace prover {
 
-PlanBook::PlanBook(const Catalogue& catalogue) {
+namespace {
+
+constexpr std::size_t kinds_of_fact = 32;  // bits of FactKinds
+constexpr std::size_t kinds_of_shape = 32;
+
+}  // namespace
+
+PlanBook::PlanBook(const Catalogue& catalogue) : resting_on_(kinds_of_fact), shapes_(kinds_of_shape) {
   for (const Rule& rule : catalogue.rules) {
-    RulePlans plans;
-    if (!rule.builtin && !rule.then.empty()) {
-      MatchPlan plan = make_plan(rule);
-      if (plan.fact_phrases.empty() || plan.two_triangles)
-        plans.plans.push_back(std::move(plan));
-      else
-        for (const int f : plan.fact_phrases) plans.plans.push_back(make_plan(rule, f));
+    const RuleId id(static_cast<std::int64_t>(rules_.size()));
+    RulePlans& plans = rules_.emplace_back();
+    if (rule.builtin) {
+      RuleId& shape = shapes_[static_cast<std::size_t>(*rule.builtin)];
+      if (!shape.valid()) shape = id;
+      continue;
     }
-    rules_.push_back(std::move(plans));
+    if (rule.then.empty()) continue;
+    MatchPlan plan = make_plan(rule);
+    if (plan.two_triangles) {
+      pair_rules_.push_back(id);
+      plans.plans.push_back(std::move(plan));
+    } else if (plan.fact_phrases.empty()) {
+      figure_rules_.push_back(id);
+      plans.plans.push_back(std::move(plan));
+    } else {
+      for (const int f : plan.fact_phrases) {
+        const FactKind kind = *fact_kind_of(plan.conditions[static_cast<std::size_t>(f)]);
+        if ((plans.kinds & only(kind)) == 0) resting_on_[static_cast<std::size_t>(kind)].push_back(id);
+        plans.kinds |= only(kind);
+        plans.plans.push_back(make_plan(rule, f));
+      }
+    }
   }
+}
+
+std::vector<RuleId> PlanBook::fact_rules(FactKinds fresh, FactKinds known) const {
+  std::vector<RuleId> rules;
+  for (std::size_t kind = 0; kind < resting_on_.size(); ++kind) {
+    if ((fresh >> kind & 1) == 0) continue;
+    for (const RuleId rule : resting_on_[kind])
+      if ((rules_[rule.index()].kinds & ~known) == 0) rules.push_back(rule);
+  }
+  std::sort(rules.begin(), rules.end());
+  rules.erase(std::unique(rules.begin(), rules.end()), rules.end());
+  return rules;
 }
 
 std::shared_ptr<const PlanBook> PlanBook::of(const Catalogue& catalogue) {

@@ -1,6 +1,7 @@
 #include "prover/chain/saturate.hpp"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 
 #include "prover/base/log.hpp"
@@ -15,40 +16,44 @@ namespace prover {
 
 namespace {
 
-// The rules of one run, sorted by how they are matched.
-struct RuleBook {
-  std::shared_ptr<const PlanBook> plans;
-  std::vector<Matcher> figure_rules, fact_rules;
-  std::vector<std::pair<Matcher, std::optional<TrianglePairs>>> pair_rules;
-  std::vector<RuleId> builtin = std::vector<RuleId>(32);
-
-  RuleId shape(Builtin kind) const { return builtin[static_cast<std::size_t>(kind)]; }
-};
-
-RuleBook sort_rules(const Catalogue& catalogue, const std::vector<bool>& allowed, Knowledge& knowledge) {
-  RuleBook book;
-  book.plans = PlanBook::of(catalogue);
-  for (std::size_t i = 0; i < catalogue.rules.size(); ++i) {
-    const Rule& rule = catalogue.rules[i];
-    const RuleId id(static_cast<std::int64_t>(i));
-    if (rule.builtin) {
-      if (!book.builtin[static_cast<std::size_t>(*rule.builtin)].valid())
-        book.builtin[static_cast<std::size_t>(*rule.builtin)] = id;
-      continue;
-    }
-    if (!allowed[i] || rule.then.empty()) continue;
-    Matcher matcher(catalogue, id, *book.plans, knowledge);
-    if (matcher.two_triangles())
-      book.pair_rules.emplace_back(std::move(matcher), std::nullopt);
-    else if (matcher.rests_on_facts())
-      book.fact_rules.push_back(std::move(matcher));
-    else
-      book.figure_rules.push_back(std::move(matcher));
+// The rules of one run, sorted by how they are matched. Those that rest on facts get a matcher when facts of their
+// kinds are first known.
+class RuleBook {
+ public:
+  RuleBook(const Catalogue& catalogue, const std::vector<bool>& allowed, Knowledge& knowledge)
+      : plans(PlanBook::of(catalogue)), catalogue_(catalogue), allowed_(allowed), knowledge_(knowledge) {
+    for (const RuleId id : plans->pair_rules())
+      if (allowed[id.index()])
+        pair_rules.emplace_back(Matcher(catalogue, id, *plans, knowledge), std::nullopt);
+    for (auto& [matcher, pairs] : pair_rules) pairs.emplace(catalogue[matcher.rule()], matcher, knowledge);
   }
-  for (auto& [matcher, pairs] : book.pair_rules)
-    pairs.emplace(catalogue[matcher.rule()], matcher, knowledge);
-  return book;
-}
+
+  std::shared_ptr<const PlanBook> plans;
+  std::vector<std::pair<Matcher, std::optional<TrianglePairs>>> pair_rules;
+
+  RuleId shape(Builtin kind) const { return plans->shape(kind); }
+  void match_figure() {
+    for (const RuleId id : plans->figure_rules())
+      if (allowed_[id.index()]) Matcher(catalogue_, id, *plans, knowledge_).match_figure();
+  }
+  void match_facts(std::size_t since, std::size_t until) {
+    FactKinds fresh = 0;
+    for (std::size_t f = since; f < until; ++f) fresh |= only(knowledge_.facts()[f].kind);
+    known_ |= fresh;
+    for (const RuleId id : plans->fact_rules(fresh, known_)) {
+      if (!allowed_[id.index()]) continue;
+      const auto matcher = fact_rules_.try_emplace(id, catalogue_, id, *plans, knowledge_).first;
+      matcher->second.match_facts(since, until);
+    }
+  }
+
+ private:
+  const Catalogue& catalogue_;
+  const std::vector<bool>& allowed_;
+  Knowledge& knowledge_;
+  std::map<RuleId, Matcher> fact_rules_;
+  FactKinds known_ = 0;
+};
 
 void offer_givens(const Statement& statement, const Catalogue& catalogue, RuleId given, Knowledge& knowledge) {
   for (std::size_t i = 0; i < statement.givens.size(); ++i) {
@@ -102,7 +107,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
                     UnknownTable& unknowns, const std::vector<Form>& goal, const ChainOptions& options,
                     const Budget& budget) {
   Knowledge knowledge(arrangement, unknowns, budget);
-  RuleBook book = sort_rules(catalogue, options.allowed, knowledge);
+  RuleBook book(catalogue, options.allowed, knowledge);
   auto cost = [&](RuleId rule) { return catalogue[rule].cost; };
   auto may = [&](RuleId rule) { return rule.valid() && options.allowed[rule.index()]; };
 
@@ -117,7 +122,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
                      catalogue, options.allowed, statement, knowledge);
   if (const RuleId r = book.shape(Builtin::polygon_exterior_sum); may(r))
     offer_exterior_sums(r, cost(r), statement, knowledge);
-  for (Matcher& matcher : book.figure_rules) matcher.match_figure();
+  book.match_figure();
   knowledge.settle();
 
   Saturation result;
@@ -141,7 +146,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
     }
     const std::size_t facts_now = knowledge.facts().size(), before = knowledge.version();
     if (facts_now > facts_seen) {
-      for (Matcher& matcher : book.fact_rules) matcher.match_facts(facts_seen, facts_now);
+      book.match_facts(facts_seen, facts_now);
       offer_regular_polygons(book.shape(Builtin::regular_polygon_angles), book.shape(Builtin::regular_polygon_sides),
                              catalogue, options.allowed, facts_seen, knowledge);
     }

@@ -121,13 +121,14 @@ bool needs_no_name(const Rule& rule) {
 
 TaughtRules taught_rules(const Catalogue& catalogue, const std::vector<Taught>& taught) {
   TaughtRules result;
-  const NameIndex index(catalogue);
+  std::optional<NameIndex> names;  // gathered when a name is first looked up: most problems name none
   bool names_some = false;
   for (const Taught& line : taught) names_some = names_some || !line.names.empty();
 
   for (const Rule& rule : catalogue.rules) result.allowed.push_back(!names_some || needs_no_name(rule));
-  const auto set_all = [&](const std::vector<std::pair<std::string, Span>>& names, bool value) {
-    for (const auto& [name, span] : names) {
+  const auto set_all = [&](const std::vector<std::pair<std::string, Span>>& said, bool value) {
+    for (const auto& [name, span] : said) {
+      const NameIndex& index = names ? *names : names.emplace(catalogue);
       if (const auto* rules = index.find(name)) {
         for (const std::size_t rule : *rules) result.allowed[rule] = value;
         continue;
