@@ -7,7 +7,9 @@
 #include <atomic>
 #include <cassert>
 #include <map>
+#include <set>
 
+#include "prover/rule/course_loader.hpp"
 #include "prover/rule/rule.hpp"
 #include "prover/rule/rule_parser.hpp"
 
@@ -59,16 +61,22 @@ std::vector<std::string> Catalogue::ids() const {
 }
 
 LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files, Examples examples) {
+  std::vector<const RuleFile*> rule_files;
+  for (const RuleFile& file : files)
+    if (!holds_course(file)) rule_files.push_back(&file);
   // Each file on its own, on all cores: every run of the program waits for this.
-  std::vector<Candidate> candidates(files.size());
-  tbb::parallel_for(std::size_t{0}, files.size(), [&](std::size_t i) {
-    candidates[i] = {&files[i], parse_rule(files[i], examples)};
+  std::vector<Candidate> candidates(rule_files.size());
+  tbb::parallel_for(std::size_t{0}, rule_files.size(), [&](std::size_t i) {
+    candidates[i] = {rule_files[i], parse_rule(*rule_files[i], examples)};
   });
   refuse_second_names(candidates);
 
   LoadedCatalogue loaded;
   for (Candidate& c : candidates)
     if (!c.parsed.diagnostics.empty()) loaded.mistakes.emplace_back(*c.file, c.parsed.diagnostics);
+  std::set<std::string> broken;
+  for (const Candidate& c : candidates)
+    if (has_error(c.parsed.diagnostics)) broken.insert(c.parsed.rule.id);
   std::erase_if(candidates, [](const Candidate& c) { return has_error(c.parsed.diagnostics); });
   std::stable_sort(candidates.begin(), candidates.end(), [](const Candidate& a, const Candidate& b) {
     const std::string &ta = a.parsed.rule.topic, &tb = b.parsed.rule.topic;
@@ -78,6 +86,7 @@ LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files, Examples exam
     return a.file->name < b.file->name;
   });
   for (Candidate& c : candidates) loaded.catalogue.rules.push_back(std::move(c.parsed.rule));
+  load_courses(files, std::move(broken), loaded);
   static std::atomic<std::uint64_t> loads{0};
   loaded.catalogue.serial = ++loads;
   return loaded;

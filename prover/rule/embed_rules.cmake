@@ -1,7 +1,7 @@
-# Writes the rule files as one C++ source, so that the program carries them. Run at build time:
+# Writes the rule and course files as one C++ source, so that the program carries them. Run at build time:
 #   cmake -D folder=<rules> -D output=<file.cpp> -P embed_rules.cmake
 # Raw strings keep the text as it is; files are sorted by name, so the same rules give the same bytes.
-file(GLOB_RECURSE names RELATIVE ${folder} ${folder}/*.rule)
+file(GLOB_RECURSE names RELATIVE ${folder} ${folder}/*.rule ${folder}/*.course)
 list(SORT names)
 set(source "// Written by prover/rule/embed_rules.cmake from the rule files; do not edit.\n")
 string(APPEND source "#include \"prover/rule/rule.hpp\"\n\nnamespace prover {\n\n")

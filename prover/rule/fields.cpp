@@ -1,5 +1,7 @@
 #include "prover/rule/fields.hpp"
 
+#include <algorithm>
+
 namespace prover {
 namespace {
 
@@ -33,7 +35,8 @@ std::vector<Field> split_fields(std::string_view text) {
     const std::string_view whole = text.substr(start, end - start);
     std::size_t indent = 0;
     while (indent < whole.size() && is_blank(whole[indent])) ++indent;
-    const bool continues = !fields.empty() && fields.back().name != "rule" && indent > field_indent;
+    const bool continues = !fields.empty() && fields.back().name != "rule" &&
+                           fields.back().name != "course" && indent > field_indent;
     if (!continues) quoted = false;  // a quote left open ends with its field
     const std::size_t length = length_without_comment(whole, quoted);
     if (indent < length) {
@@ -57,6 +60,26 @@ std::vector<Field> split_fields(std::string_view text) {
     start = end + 1;
   }
   return fields;
+}
+
+bool is_rule_name(std::string_view word) {
+  const auto good = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
+  return !word.empty() && word.front() != '-' && word.back() != '-' && std::all_of(word.begin(), word.end(), good);
+}
+
+std::string quoted_text(const Field& field, std::vector<Diagnostic>& mistakes, std::size_t* begin) {
+  const auto mistake = [&](std::string message, std::string way_out) {
+    mistakes.push_back({Severity::error, field.span(), std::move(message), std::move(way_out)});
+  };
+  const std::string& v = field.value;
+  if (v.size() < 2 || v.front() != '"' || v.back() != '"' || std::count(v.begin(), v.end(), '"') != 2) {
+    mistake("`" + std::string(field.name) + "` holds a text between quotes", "write it as \"…\"");
+    return {};
+  }
+  if (begin) *begin = field.begin + 1;
+  const std::string text = one_line(std::string_view(v).substr(1, v.size() - 2));
+  if (text.empty()) mistake("there is nothing between the quotes", "write the text, or leave the field out");
+  return text;
 }
 
 std::string one_line(std::string_view value) {

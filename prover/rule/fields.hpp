@@ -1,5 +1,5 @@
-// The outer shape of a rule file: a header line "rule ID" and fields below it, each a word and a value. A
-// value goes on over lines that are indented deeper than the fields. Values keep the length they have in the
+// The outer shape of a rule file or course file: a header line "rule ID" or "course ID" and fields below it, each a
+// word and a value. A value goes on over lines that are indented deeper than the fields. Values keep the length they have in the
 // file (line breaks and comments become blanks), so that an offset into a value is an offset into the file
 // and every mistake, however deep, is shown in its place.
 #pragma once
@@ -19,8 +19,15 @@ struct Field {
   Span span() const { return {begin, begin + value.size()}; }
 };
 
-// The header comes first, as a field named "rule".
+// The header comes first, as a field named "rule" or "course".
 std::vector<Field> split_fields(std::string_view text);
+
+// Small letters, digits and hyphens, as in "vertical-angles".
+bool is_rule_name(std::string_view word);
+
+// The text between the quotes, on one line, with a mistake when there is none. `begin`, where it starts, keeps
+// further mistakes in their place as long as the text stands on one line.
+std::string quoted_text(const Field& field, std::vector<Diagnostic>& mistakes, std::size_t* begin = nullptr);
 
 std::string one_line(std::string_view value);  // runs of blanks become one, none at the ends
 

@@ -20,6 +20,7 @@
 #include <vector>
 
 #include "prover/language/problem_text.hpp"
+#include "prover/rule/course.hpp"
 
 namespace prover {
 
@@ -90,14 +91,16 @@ struct Rule {
 // All rules, in a fixed order (topic order, then file name). The order is used to break ties.
 struct Catalogue {
   std::vector<Rule> rules;
+  std::vector<Course> courses;  // by file name, those of the program first
   std::uint64_t serial = 0;  // another one for every catalogue loaded, so that what is worked out from its rules can be kept
   std::optional<RuleId> find(std::string_view id) const;
   const Rule& operator[](RuleId id) const { return rules[id.index()]; }
   std::vector<std::string> ids() const;
 };
 
+// A rule file or, when the name ends so, a course file.
 struct RuleFile {
-  std::string name;  // "parallel/alternate-interior-angles.rule"
+  std::string name;  // "parallel/alternate-interior-angles.rule", "courses/school.course"
   std::string text;
 };
 struct LoadedCatalogue {
@@ -106,7 +109,7 @@ struct LoadedCatalogue {
   std::vector<std::pair<RuleFile, std::vector<Diagnostic>>> mistakes;
 };
 
-// The rules compiled into the program (a generated source holds their text).
+// The rules and courses compiled into the program (a generated source holds their text).
 const std::vector<RuleFile>& builtin_rule_files();
 // Examples are most of a rule file's text. `checked` reads them for mistakes; `kept` keeps their text only, for the
 // rules compiled into the program, whose examples the tests have read.

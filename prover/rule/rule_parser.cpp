@@ -9,12 +9,6 @@
 namespace prover {
 namespace {
 
-bool is_id(std::string_view word) {
-  const auto good = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
-  return !word.empty() && word.front() != '-' && word.back() != '-' &&
-         std::all_of(word.begin(), word.end(), good);
-}
-
 std::string_view topic_of(std::string_view file_name) {
   const std::size_t slash = file_name.find_last_of('/');
   if (slash == file_name.npos) return "own";
@@ -88,7 +82,7 @@ class RuleParser {
 
   void read_header(const Field& field) {
     result_.id_span = field.value.empty() ? field.name_span : field.span();
-    if (!is_id(field.value)) {
+    if (!is_rule_name(field.value)) {
       error(result_.id_span, "a rule is named in small letters, digits and hyphens",
             "for example `rule alternate-angles`");
       return;
@@ -118,20 +112,8 @@ class RuleParser {
           near ? "did you mean `" + *near + "`?" : "rules/README.md lists the fields");
   }
 
-  // The text between the quotes, on one line; `begin`, where it starts, keeps wording mistakes in their place
-  // as long as the text stands on one line, which wordings do.
   std::string quoted(const Field& field, std::size_t* begin = nullptr) {
-    const std::string& v = field.value;
-    if (v.size() < 2 || v.front() != '"' || v.back() != '"' || std::count(v.begin(), v.end(), '"') != 2) {
-      error(field.span(), "`" + std::string(field.name) + "` holds a text between quotes",
-            "write it as \"…\"");
-      return {};
-    }
-    if (begin) *begin = field.begin + 1;
-    const std::string text = one_line(std::string_view(v).substr(1, v.size() - 2));
-    if (text.empty())
-      error(field.span(), "there is nothing between the quotes", "write the text, or leave the field out");
-    return text;
+    return quoted_text(field, result_.diagnostics, begin);
   }
 
   void read_title(const Field& f) { result_.rule.title = quoted(f); }
@@ -143,7 +125,7 @@ class RuleParser {
     why += (why.empty() ? "" : " ") + one_line(f.value);
   }
   void read_family(const Field& f) {
-    if (is_id(f.value))
+    if (is_rule_name(f.value))
       result_.rule.family = f.value;
     else
       error(f.span(), "`family` names another rule", "write the name of one rule");
