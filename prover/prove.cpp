@@ -38,11 +38,15 @@ std::vector<bool> allowed_rules(const ProblemText& text, const Catalogue& catalo
                                 std::vector<Diagnostic>& diagnostics) {
   std::vector<Taught> taught = text.taught;
   if (!options.taught.empty()) {
-    taught.assign(1, {});
-    for (const std::string& name : options.taught) taught[0].names.emplace_back(name, Span{});
+    taught.clear();
+    for (const std::string& line : options.taught)
+      for (const Taught& read : parse_problem("taught: " + line).taught) taught.push_back(read);
   }
   TaughtRules rules = taught_rules(catalogue, taught);
-  diagnostics.insert(diagnostics.end(), rules.diagnostics.begin(), rules.diagnostics.end());
+  for (Diagnostic& mistake : rules.diagnostics) {
+    if (!options.taught.empty()) mistake.span = {};  // it does not stand in the problem
+    diagnostics.push_back(std::move(mistake));
+  }
   for (const std::string& id : options.without) {
     if (const auto rule = catalogue.find(id)) {
       rules.allowed[rule->index()] = false;

@@ -12,7 +12,7 @@ namespace prover {
 
 struct ProveOptions {
   std::string measure = "classroom";     // or "fewest-steps"
-  std::vector<std::string> taught;       // as in `taught:`; empty: what the problem says, or everything
+  std::vector<std::string> taught;       // each as behind `taught:`; empty: what the problem says, or everything
   std::vector<std::string> without;      // rules left out
   Register wording = Register::plain;
   Budget budget;

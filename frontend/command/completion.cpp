@@ -25,13 +25,24 @@ std::string long_options(const CLI::App& app) {
   return joined(words);
 }
 
+std::vector<std::string> course_ids() {
+  std::vector<std::string> ids;
+  for (const prover::Course& course : prover::standard_catalogue().courses) ids.push_back(course.id);
+  return ids;
+}
+
 // What may follow each option that takes a word, as branches of a shell `case`.
 std::string option_branches(const CLI::App& app) {
   std::string text;
   for (const CLI::Option* option : app.get_options()) {
     for (const std::string& name : option->get_lnames()) {
       std::vector<std::string> words = choices_of(name);
-      if (name == "without" || name == "taught") words = prover::standard_catalogue().ids();
+      if (name == "course") words = course_ids();
+      if (name == "without") words = prover::standard_catalogue().ids();
+      if (name == "taught") {
+        words = course_ids();
+        for (const std::string& id : prover::standard_catalogue().ids()) words.push_back(id);
+      }
       const std::string reply = name == "rules" ? "compgen -d -- \"$word\""
                                                 : "compgen -W \"" + joined(words) + "\" -- \"$word\"";
       if (option->get_items_expected_max() == 0) continue;  // a flag

@@ -18,27 +18,17 @@ std::string limit_mistake(const std::string& text) {
   return "is a number of seconds above 0 and at most 86400, not \"" + text + "\"";
 }
 
-// The list read as the line `taught:` of a problem; its mistakes are shown with their place in the list. What stands
-// after "not" is left out rule by rule, since the prover's option holds names only.
+// The list read as the line `taught:` of a problem; its mistakes are shown with their place in the list.
 bool read_taught(const std::string& list, const prover::Catalogue& catalogue, prover::ProveOptions& options) {
   const std::string keyword = "taught: ";
-  std::vector<prover::Taught> taught = prover::parse_problem(keyword + list).taught;
-  const prover::TaughtRules rules = prover::taught_rules(catalogue, taught);
+  const prover::TaughtRules rules = prover::taught_rules(catalogue, prover::parse_problem(keyword + list).taught);
   for (prover::Diagnostic mistake : rules.diagnostics) {
     mistake.span.begin -= std::min(mistake.span.begin, keyword.size());
     mistake.span.end -= std::min(mistake.span.end, keyword.size());
     fmt::print(stderr, "{}", prover::render(mistake, "--taught", list));
   }
   if (prover::has_error(rules.diagnostics)) return false;
-  for (prover::Taught& line : taught) {
-    for (const auto& [name, span] : line.names) options.taught.push_back(name);
-    line.excluded.clear();
-  }
-  if (options.taught.empty()) options.taught.emplace_back("all");
-  const prover::TaughtRules named = prover::taught_rules(catalogue, taught);
-  for (std::size_t i = 0; i < catalogue.rules.size(); ++i) {
-    if (named.allowed[i] && !rules.allowed[i]) options.without.push_back(catalogue.rules[i].id);
-  }
+  options.taught.push_back(list);
   return true;
 }
 

@@ -4,14 +4,17 @@
 
 namespace prover::grammar {
 
-// taught: angle facts, parallel lines; not congruence
+// taught: angle facts, parallel lines; not congruence; school up to midsegment
 struct between_names : seq<star<sor<one<',', ';', '.'>, some_blanks>>> {};
-struct name_text : plus<not_at<one<',', ';', '\n'>>, not_at<one<'.'>, sor<eof, some_blanks>>, pegtl::any> {};
+struct up_to : seq<some_blanks, words<"up to">> {};
+struct name_text : plus<not_at<one<',', ';', '\n'>>, not_at<one<'.'>, sor<eof, some_blanks>>, not_at<up_to>, pegtl::any> {
+};
+struct taught_name : seq<part<Part::name, name_text>, opt<up_to, part<Part::up_to, name_text>>> {};
 struct excluded_name
-    : part<Part::excluded, sor<words<"but? not">, words<"without">>, part<Part::name, name_text>> {};
+    : part<Part::excluded, sor<words<"but? not">, words<"without">>, taught_name> {};
 struct taught_line
     : part<Part::sentence, between_names,
-           star<sor<excluded_name, seq<opt<words<"and">>, part<Part::name, name_text>>>, between_names>,
+           star<sor<excluded_name, seq<opt<words<"and">>, taught_name>>, between_names>,
            eof> {};
 
 // figure: K = (0, 0), L = (4, 1); positions count

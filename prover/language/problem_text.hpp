@@ -27,10 +27,16 @@ struct Goal {
   std::vector<Quantity> in_terms_of;     // find: angle BIC in terms of angle BAC
 };
 
+struct TaughtName {
+  std::string name;                      // of a rule, a course, a topic
+  Span span;
+  std::string up_to;                     // of a course: the last rule of it that has been taught; empty: all
+  Span up_to_span;
+};
 struct Taught {                          // taught: or --taught; names are looked up by the rule room
   Span span;
-  std::vector<std::pair<std::string, Span>> names;      // rule ids, courses, groups
-  std::vector<std::pair<std::string, Span>> excluded;   // after "not"
+  std::vector<TaughtName> names;
+  std::vector<TaughtName> excluded;      // after "not"
 };
 
 struct DrawnPoint {                      // figure: K = (0, 0), L = (4, 1)

@@ -25,10 +25,19 @@ double coordinate(std::string written) {
 Taught read_taught(const Node& line, std::string_view text) {
   Taught taught;
   taught.span = line.span;
+  const auto read = [&](const Node& node, std::vector<TaughtName>& names) {
+    if (node.part == Part::up_to) {
+      names.back().up_to = source(text, node.span);
+      names.back().up_to_span = node.span;
+    } else {
+      names.push_back({source(text, node.span), node.span, "", {}});
+    }
+  };
   for (const Node& child : line.children) {
-    const bool excluded = child.part == Part::excluded;
-    const Span span = excluded ? child.children.front().span : child.span;
-    (excluded ? taught.excluded : taught.names).emplace_back(source(text, span), span);
+    if (child.part != Part::excluded)
+      read(child, taught.names);
+    else
+      for (const Node& part : child.children) read(part, taught.excluded);
   }
   return taught;
 }

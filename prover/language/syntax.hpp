@@ -35,7 +35,7 @@ enum class Part : std::uint8_t {
   // goals
   find, prove, hypothesis, in_terms_of, all_angles, remark,
   // steering lines
-  name, excluded, drawn_point, coordinate, positions_count, not_to_scale,
+  name, up_to, excluded, drawn_point, coordinate, positions_count, not_to_scale,
 };
 
 struct Node {

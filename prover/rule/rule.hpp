@@ -122,10 +122,10 @@ const Catalogue& standard_catalogue();  // loaded once
 // to plain where the register has no phrase.
 std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place);
 
-// `taught:` — which rules a class may cite. Names are rule ids, topics ("parallel"), courses, or words that
-// people use for them: titles, synonyms, the wording of any register. With no names, or with `not` only, all
-// rules are allowed but those. Hypotheses, constructions, additions, meanings and definitions need not be
-// named. Unknown names get the nearest known one as way out.
+// `taught:` — which rules a class may cite. Names are rule ids, topics ("parallel"), courses (whole, or "school up
+// to midsegment"), or words that people use for them: titles, synonyms, the wording of any register. With no
+// names, or with `not` only, all rules are allowed but those. Hypotheses, additions and meanings need not be named;
+// constructions and definitions neither, unless a course is named, which says which of them the class has met. Unknown names get the nearest known one as way out.
 struct TaughtRules {
   std::vector<bool> allowed;  // by RuleId
   std::vector<Diagnostic> diagnostics;

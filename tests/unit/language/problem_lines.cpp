@@ -22,11 +22,31 @@ TEST_CASE("what the class has been taught") {
   REQUIRE(problem.taught.size() == 1);
   const Taught& taught = problem.taught[0];
   REQUIRE(taught.names.size() == 3);
-  CHECK(taught.names[0].first == "angle facts");
-  CHECK(taught.names[1].first == "parallel lines");
-  CHECK(taught.names[2].first == "US-course up to alternate-angles");
+  CHECK(taught.names[0].name == "angle facts");
+  CHECK(taught.names[1].name == "parallel lines");
+  CHECK(taught.names[1].up_to.empty());
+  CHECK(taught.names[2].name == "US-course");
+  CHECK(taught.names[2].up_to == "alternate-angles");
   REQUIRE(taught.excluded.size() == 1);
-  CHECK(taught.excluded[0].first == "congruence");
+  CHECK(taught.excluded[0].name == "congruence");
+}
+
+TEST_CASE("a course may be taught up to a rule, and left out from there") {
+  const std::string line = "taught: school up to  alternate angles ; and loci, not circles up to radii.";
+  const ProblemText problem = parse_problem(line);
+  REQUIRE(problem.taught.size() == 1);
+  const Taught& taught = problem.taught[0];
+  REQUIRE(taught.names.size() == 2);
+  CHECK(taught.names[0].name == "school");
+  CHECK(taught.names[0].up_to == "alternate angles");
+  CHECK(line.substr(taught.names[0].up_to_span.begin, 9) == "alternate");
+  CHECK(taught.names[1].name == "loci");
+  CHECK(taught.names[1].up_to.empty());
+  REQUIRE(taught.excluded.size() == 1);
+  CHECK(taught.excluded[0].name == "circles");
+  CHECK(taught.excluded[0].up_to == "radii");
+  // "up to" between two names only.
+  CHECK(parse_problem("taught: up to angles").taught.at(0).names.at(0).name == "up to angles");
 }
 
 TEST_CASE("a drawn figure has coordinates, and may count for positions") {

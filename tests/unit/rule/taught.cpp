@@ -9,8 +9,8 @@ namespace {
 
 TaughtRules lesson(const std::vector<std::string>& names, const std::vector<std::string>& excluded = {}) {
   Taught taught;
-  for (const std::string& name : names) taught.names.emplace_back(name, Span{3, 5});
-  for (const std::string& name : excluded) taught.excluded.emplace_back(name, Span{7, 9});
+  for (const std::string& name : names) taught.names.push_back({name, Span{3, 5}, "", {}});
+  for (const std::string& name : excluded) taught.excluded.push_back({name, Span{7, 9}, "", {}});
   return taught_rules(standard_catalogue(), {taught});
 }
 bool may_cite(const TaughtRules& taught, const char* id) {
@@ -77,10 +77,61 @@ TEST_CASE("not takes away, also from a topic or from everything") {
   CHECK(may_cite(most, "given"));
 }
 
+TEST_CASE("a course allows what it teaches, and nothing else that needs no name") {
+  const TaughtRules angles = lesson({"angles"});
+  CHECK(angles.diagnostics.empty());
+  CHECK(may_cite(angles, "alternate-interior-angles"));
+  CHECK(may_cite(angles, "isosceles-base-angles"));  // taken there, and so it may be cited
+  CHECK(may_cite(angles, "given"));
+  CHECK_FALSE(may_cite(angles, "congruent-sss"));
+  CHECK_FALSE(may_cite(angles, "congruent-parts"));  // a definition, of a thing that this class has not met
+  CHECK_FALSE(may_cite(angles, "construction"));
+  const TaughtRules more = lesson({"angles", "congruence"});
+  CHECK(may_cite(more, "congruent-parts"));
+  CHECK(may_cite(more, "alternate-interior-angles"));
+  CHECK_FALSE(may_cite(more, "midsegment"));
+  CHECK(may_cite(lesson({"Euclid, book I"}), "congruent-sas"));  // by title
+  CHECK_FALSE(may_cite(lesson({"school"}, {"congruence"}), "congruent-sas"));
+}
+
+TEST_CASE("a course up to a rule ends with it") {
+  const auto up_to = [](const char* course, const char* last) {
+    Taught taught;
+    taught.names.push_back({course, Span{3, 5}, last, Span{9, 12}});
+    return taught_rules(standard_catalogue(), {taught});
+  };
+  // Heath: I.29 is proved after I.27 and before I.32.
+  const TaughtRules euclid = up_to("euclid-1", "alternate-interior-angles");
+  CHECK(euclid.diagnostics.empty());
+  CHECK(may_cite(euclid, "alternate-interior-angles-converse"));
+  CHECK(may_cite(euclid, "alternate-interior-angles"));
+  CHECK_FALSE(may_cite(euclid, "triangle-angle-sum"));
+  CHECK(may_cite(up_to("school", "sides opp equal ∠s"), "isosceles-base-angles-converse"));
+  CHECK_FALSE(may_cite(up_to("school", "sides opp equal ∠s"), "congruent-sss"));
+  CHECK(may_cite(up_to("school", "angle facts"), "angles-at-a-point"));  // a topic: to its last rule
+  CHECK_FALSE(may_cite(up_to("school", "angle facts"), "isosceles-base-angles"));
+
+  const TaughtRules absent = up_to("angles", "midsegment");
+  REQUIRE(absent.diagnostics.size() == 1);
+  CHECK(absent.diagnostics[0].message == "the course angles does not teach \"midsegment\"");
+  CHECK(absent.diagnostics[0].span == Span{9, 12});
+  const TaughtRules topic = up_to("triangles", "midsegment");
+  REQUIRE(topic.diagnostics.size() == 1);
+  CHECK(topic.diagnostics[0].message == "\"triangles\" is not a course, so it has no order to stop in");
+  CHECK(up_to("school", "midsegmant").diagnostics.at(0).way_out == "did you mean \"midsegment\"?");
+  CHECK(up_to("scholl", "midsegment").diagnostics.at(0).way_out == "did you mean \"school\"?");
+}
+
+TEST_CASE("a comma inside a name does not end it") {
+  const TaughtRules some = lesson({"Euclid", "books I and III"});
+  CHECK(some.diagnostics.empty());
+  CHECK(may_cite(some, "cyclic-opposite-angles"));  // III.22
+}
+
 TEST_CASE("an unknown name gets the nearest known one, in its place") {
   const TaughtRules some = lesson({"alternate angels"}, {"midsegmant"});
   REQUIRE(some.diagnostics.size() == 2);
-  CHECK(some.diagnostics[0].message == "no rule, topic or reason is called \"alternate angels\"");
+  CHECK(some.diagnostics[0].message == "no rule, course, topic or reason is called \"alternate angels\"");
   CHECK(some.diagnostics[0].way_out == "did you mean \"alternate angles\"?");
   CHECK(some.diagnostics[0].span == Span{3, 5});
   CHECK(some.diagnostics[1].way_out == "did you mean \"midsegment\"?");
