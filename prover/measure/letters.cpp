@@ -1,42 +1,54 @@
-// Different letters of a rule may stand for the same point, unless a phrase forbids it. So each pair of
-// letters is made one and the rule is measured again: what it concludes must still hold. A phrase forbids it
-// when it would lose its meaning: a segment or line without two ends, an angle without two arms, a flat
-// triangle.
+#include "prover/measure/letters.hpp"
+
 #include <algorithm>
 
-#include "prover/rule/rule.hpp"
-#include "tests/rules/figures.hpp"
-
-using namespace prover;
-using namespace rule_tests;
+namespace prover {
 
 namespace {
-
-Phrase merged(Phrase phrase, PointId from, PointId to) {
-  const auto swap = [&](PointId& p) {
-    if (p == from) p = to;
-  };
-  for (PointId& p : phrase.points) swap(p);
-  for (Expression& expression : phrase.relation.expressions)
-    for (Term& term : expression.terms) {
-      if (auto* angle = std::get_if<Angle>(&term.quantity)) {
-        swap(angle->arm1);
-        swap(angle->vertex);
-        swap(angle->arm2);
-      } else if (auto* segment = std::get_if<Segment>(&term.quantity)) {
-        swap(segment->a);
-        swap(segment->b);
-      }
-    }
-  return phrase;
-}
 
 bool all_different(std::vector<PointId> points) {
   std::sort(points.begin(), points.end());
   return std::adjacent_find(points.begin(), points.end()) == points.end();
 }
 
-// Whether the phrase still says something after its letters fell together.
+LetterCase case_of(const Rule& rule, const std::vector<int>& block) {
+  LetterCase made;
+  made.point_of = block;
+  for (std::size_t v = 0; v < block.size(); ++v) {
+    const auto b = static_cast<std::size_t>(block[v]);
+    if (made.names.points.size() <= b) made.names.points.resize(b + 1);
+    std::string& name = made.names.points[b];
+    name += (name.empty() ? "" : "=") + rule.variables.points[v];
+  }
+  for (const Phrase& phrase : rule.given) made.premises.push_back(renamed(phrase, block));
+  made.given = made.premises.size();
+  for (const Phrase& phrase : rule.where) made.premises.push_back(renamed(phrase, block));
+  for (const Phrase& phrase : rule.then)
+    if (Phrase claim = renamed(phrase, block); has_meaning(claim)) made.claims.push_back(std::move(claim));
+  return made;
+}
+
+}  // namespace
+
+Phrase renamed(Phrase phrase, const std::vector<int>& point_of) {
+  const auto rename = [&](PointId& p) {
+    if (p.valid()) p = PointId(point_of[p.index()]);
+  };
+  for (PointId& p : phrase.points) rename(p);
+  for (Expression& expression : phrase.relation.expressions)
+    for (Term& term : expression.terms) {
+      if (auto* angle = std::get_if<Angle>(&term.quantity)) {
+        rename(angle->arm1);
+        rename(angle->vertex);
+        rename(angle->arm2);
+      } else if (auto* segment = std::get_if<Segment>(&term.quantity)) {
+        rename(segment->a);
+        rename(segment->b);
+      }
+    }
+  return phrase;
+}
+
 bool has_meaning(const Phrase& phrase) {
   const std::vector<PointId>& p = phrase.points;
   for (const Expression& expression : phrase.relation.expressions)
@@ -103,29 +115,28 @@ bool has_meaning(const Phrase& phrase) {
   return false;
 }
 
-}  // namespace
-
-TEST_CASE("a conclusion holds also where letters of the rule fall together") {
-  for (const Rule& rule : standard_catalogue().rules) {
-    const std::size_t n = rule.then.empty() ? 0 : rule.variables.points.size();
-    for (std::size_t from = 0; from < n; ++from)
-      for (std::size_t to = 0; to < n; ++to) {
-        if (from == to) continue;
-        std::vector<Phrase> premises, conclusions;
-        const auto merge = [&](const std::vector<Phrase>& phrases, std::vector<Phrase>& out) {
-          for (const Phrase& phrase : phrases) out.push_back(merged(phrase, PointId(from), PointId(to)));
-        };
-        merge(rule.given, premises);
-        merge(rule.where, premises);
-        merge(rule.then, conclusions);
-        if (!std::all_of(premises.begin(), premises.end(), has_meaning)) continue;
-        INFO(rule.id << ", " << rule.variables.points[from] << " put on " << rule.variables.points[to]);
-        for (const Sketch& sketch : draw(premises, n, 4).sketches)
-          for (const Phrase& conclusion : conclusions)
-            if (has_meaning(conclusion)) {
-              INFO(describe(conclusion, rule.variables) << " in " << coordinates(rule.variables, sketch));
-              CHECK(holds(conclusion, sketch));
-            }
+std::vector<LetterCase> letter_cases(const Rule& rule, std::size_t most_shared) {
+  const std::size_t n = rule.variables.points.size();
+  std::vector<LetterCase> cases;
+  std::vector<int> block(n, 0);
+  // Every way to put the letters on points, each letter on the point of an earlier one or on the next new point.
+  const auto extend = [&](const auto& self, std::size_t v, int blocks, std::size_t shared) -> void {
+    if (v == n) {
+      LetterCase made = case_of(rule, block);
+      if (!made.claims.empty() && std::all_of(made.premises.begin(), made.premises.end(), has_meaning))
+        cases.push_back(std::move(made));
+      return;
+    }
+    block[v] = blocks;
+    self(self, v + 1, blocks + 1, shared);
+    if (shared < most_shared)
+      for (int b = 0; b < blocks; ++b) {
+        block[v] = b;
+        self(self, v + 1, blocks, shared + 1);
       }
-  }
+  };
+  extend(extend, 0, 0, 0);
+  return cases;
 }
+
+}  // namespace prover
