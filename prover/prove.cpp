@@ -81,7 +81,9 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
     return answer;
   }
   const std::vector<Statement> statements = statements_of(text);
-  for (const Given& given : statements[0].givens) answer.read_as.push_back(given.text);
+  for (const Given& given : statements[0].givens)
+    if (!given.added) answer.read_as.push_back(given.text);
+  for (const AddedSentence& added : statements[0].added) answer.read_as.push_back("added: " + added.text);
   answer.read_as.insert(answer.read_as.end(), text.assumptions.begin(), text.assumptions.end());
   answer.time_ms["statement"] = watch.lap();
 
@@ -91,6 +93,19 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
   std::vector<Solved> solved;
   for (const Statement& statement : statements)
     solved.push_back(solve(statement, attempt_options, options.budget, times, sketch_ms));
+  for (const Solved& one : solved) {
+    if (one.added.objection.empty()) continue;
+    answer.diagnostics.push_back({Severity::error, one.added.span, one.added.objection, one.added.way_out});
+    answer.summary = "An added line cannot be drawn as it is described; nothing was proved.";
+    if (one.added.figure) {
+      AnswerFigure figure = answer_figure("no such line here", *one.added.figure, statements[0]);
+      const std::vector<bool> old = points_of_problem(statements[0]);
+      for (std::size_t p = 0; p < old.size(); ++p)
+        if (!old[p]) figure.points.erase(statements[0].names.points[p]);
+      answer.figures.push_back(std::move(figure));
+    }
+    return answer;
+  }
   fill_answer(statements, solved, attempt_options, answer);
 
   answer.time_ms["sketch"] = sketch_ms;

@@ -36,6 +36,10 @@ class Board {
     const auto used = used_conclusions(proof_);
     for (const Form& g : proof_.goal)
       for (const auto& [u, c] : g.terms) wanted_.insert(u);
+    for (const AddedSentence& added : statement_.added) {
+      reading_.constructions.push_back(added.text);
+      add_line({{added.text}, "construction", "construction", {}, false}, {});
+    }
     for (std::size_t i = 0; i < proof_.steps.size(); ++i) {
       const Instance& instance = proof_.steps[i].instance;
       if (instance.hypothesis >= 0)

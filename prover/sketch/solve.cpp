@@ -65,10 +65,11 @@ class Normal {
   double add(double value, bool derivatives) {
     if (derivatives) {
       for (const int i : gradient_.touched()) {
+        if (system_.is_pinned(i)) continue;
         const double by = gradient_[i];
         slope[i] += by * value;
         for (const int j : gradient_.touched())
-          if (j <= i) matrix(i, j) += by * gradient_[j];
+          if (j <= i && !system_.is_pinned(j)) matrix(i, j) += by * gradient_[j];
       }
     }
     return value * value;

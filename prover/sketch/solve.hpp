@@ -34,6 +34,12 @@ class System {
   double choose(const double* x);
   // A position that the search is to aim for beside the givens; it need not hold in the end.
   void wish(std::optional<Constraint> position) { wish_ = std::move(position); }
+  // Points that stay where they are; by default all move.
+  void pin(std::vector<bool> points) { pinned_ = std::move(points); }
+  bool is_pinned(int variable) const {
+    const auto point = static_cast<std::size_t>(variable / 2);
+    return point < pinned_.size() && pinned_[point];
+  }
   const std::vector<Row>& equations() const { return equations_; }
   const std::vector<Row>& positions() const { return positions_; }
 
@@ -46,6 +52,7 @@ class System {
   std::vector<Clause> clauses_;
   std::vector<Row> equations_, positions_;
   std::optional<Constraint> wish_;
+  std::vector<bool> pinned_;
 };
 
 // How far `branch` is from holding at `x`: the largest shortfall.

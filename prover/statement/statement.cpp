@@ -2,6 +2,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <string_view>
+
 namespace prover {
 
 namespace {
@@ -14,7 +19,51 @@ Phrase isosceles_at(const Phrase& phrase, std::size_t apex) {
   return one;
 }
 
+constexpr std::string_view draw = "Draw: ";
+
+// A sentence that tells what to do stands as it is written; facts are introduced by "Draw".
+std::string in_words(const Sentence& sentence, const Names& names) {
+  static constexpr std::array<std::string_view, 12> verbs{"draw", "join", "drop", "produce", "extend", "construct",
+                                                          "mark", "build", "through", "from", "complete", "let"};
+  std::string first;
+  for (const char c : sentence.text) {
+    if (!std::isalpha(static_cast<unsigned char>(c))) break;
+    first += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  }
+  if (std::find(verbs.begin(), verbs.end(), first) != verbs.end()) {
+    std::string text = sentence.text;
+    text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
+    while (!text.empty() && (text.back() == '.' || text.back() == ' ')) text.pop_back();
+    return text;
+  }
+  std::string text(draw);
+  for (std::size_t i = 0; i < sentence.phrases.size(); ++i)
+    text += (i > 0 ? "; " : "") + describe(sentence.phrases[i], names);
+  return text;
+}
+
+void note_points(const Phrase& phrase, std::vector<bool>& known) {
+  const auto note = [&](PointId p) {
+    if (p.valid()) known[p.index()] = true;
+  };
+  for (PointId p : phrase.points) note(p);
+  for (const Expression& expression : phrase.relation.expressions)
+    for (const Term& term : expression.terms) {
+      if (const auto* angle = std::get_if<Angle>(&term.quantity))
+        for (PointId p : {angle->arm1, angle->vertex, angle->arm2}) note(p);
+      if (const auto* segment = std::get_if<Segment>(&term.quantity))
+        for (PointId p : {segment->a, segment->b}) note(p);
+    }
+}
+
 }  // namespace
+
+std::vector<bool> points_of_problem(const Statement& statement) {
+  std::vector<bool> known(statement.names.points.size(), false);
+  for (const Given& given : statement.givens)
+    if (!given.added) note_points(given.phrase, known);
+  return known;
+}
 
 std::vector<Statement> statements_of(const ProblemText& text) {
   Statement base;
@@ -23,10 +72,25 @@ std::vector<Statement> statements_of(const ProblemText& text) {
   base.goals = text.goals;
   base.drawn = text.drawn;
   base.positions_count = text.positions_count;
-  for (const auto* sentences : {&text.sentences, &text.added})
-    for (const Sentence& sentence : *sentences)
-      for (const Phrase& phrase : sentence.phrases)
-        base.givens.push_back({phrase, describe(phrase, text.names), sentences == &text.added});
+  for (const Sentence& sentence : text.sentences)
+    for (const Phrase& phrase : sentence.phrases) base.givens.push_back({phrase, describe(phrase, text.names), false});
+  for (const Sentence& sentence : text.added) {
+    AddedSentence added{in_words(sentence, text.names), sentence.span, {}};
+    for (const Phrase& phrase : sentence.phrases) {
+      added.givens.push_back(base.givens.size());
+      base.givens.push_back({phrase, describe(phrase, text.names), true});
+    }
+    // Facts that stand side by side are drawn together.
+    const bool goes_on = !base.added.empty() && added.text.starts_with(draw) && base.added.back().text.starts_with(draw);
+    if (!goes_on) {
+      base.added.push_back(std::move(added));
+      continue;
+    }
+    AddedSentence& last = base.added.back();
+    last.text += "; " + added.text.substr(draw.size());
+    last.span.end = added.span.end;
+    last.givens.insert(last.givens.end(), added.givens.begin(), added.givens.end());
+  }
   // "Isosceles" alone leaves open which sides are equal: three cases for each triangle said so, at most nine.
   std::vector<Statement> cases{base};
   for (std::size_t i = 0; i < base.givens.size() && cases.size() < 9; ++i) {

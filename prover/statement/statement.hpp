@@ -14,10 +14,18 @@ struct Given {
   bool added = false;  // from add: an auxiliary line that the class is given
 };
 
+// What one `add:` sentence draws, as the writer put it: "Draw through K the line PQ parallel to LM".
+struct AddedSentence {
+  std::string text;
+  Span span;
+  std::vector<std::size_t> givens;  // indices into Statement::givens
+};
+
 struct Statement {
   Names names;
   std::vector<bool> hidden;        // points that only give a lettered line its direction
   std::vector<Given> givens;
+  std::vector<AddedSentence> added;
   std::vector<Goal> goals;
   std::vector<DrawnPoint> drawn;
   bool positions_count = false;
@@ -28,5 +36,8 @@ struct Statement {
 std::vector<Statement> statements_of(const ProblemText& text);
 
 std::vector<Phrase> phrases_of(const Statement& statement);  // the givens' phrases, in order
+
+// By point: named by a given of the problem itself, not only by an added sentence.
+std::vector<bool> points_of_problem(const Statement& statement);
 
 }  // namespace prover

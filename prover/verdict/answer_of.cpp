@@ -63,18 +63,6 @@ AnswerProof answer_proof(const CheckedProof& checked, const Statement& statement
   return out;
 }
 
-AnswerFigure answer_figure(const std::string& name, const Sketch& figure, const Statement& statement) {
-  AnswerFigure out;
-  out.name = name;
-  for (std::size_t i = 0; i < figure.points.size(); ++i)
-    if (!statement.hidden[i]) out.points[statement.names.points[i]] = {figure.points[i][0], figure.points[i][1]};
-  if (!statement.goals.empty() && statement.goals[0].kind == GoalKind::find) {
-    const double value = measure(statement.goals[0].claims[0].relation.expressions[0], figure);
-    if (std::isfinite(value)) out.value = value;
-  }
-  return out;
-}
-
 struct Measured {           // what the figures say about a goal
   std::size_t least = 0, most = 0;  // figures with the smallest and largest value
   double spread = 0;
@@ -130,6 +118,8 @@ GoalProofs proofs_of_goal(std::size_t goal, const std::vector<Statement>& statem
       std::string name = statements[s].case_name;
       if (!one.name.empty()) name += (name.empty() ? "" : "; ") + one.name;
       out.proofs.push_back(answer_proof(checked, statements[s], statements[s].goals[goal], name, options.measure));
+      auto& seen = out.proofs.back().seen_in_figure;
+      seen.insert(seen.end(), solved[s].added.provided.begin(), solved[s].added.provided.end());
       out.cases.push_back({name, Verdict::proved, checked.value});
       out.values.insert(checked.value);
     }
@@ -145,6 +135,18 @@ std::string stop_of(const std::vector<Solved>& solved) {
 }
 
 }  // namespace
+
+AnswerFigure answer_figure(const std::string& name, const Sketch& figure, const Statement& statement) {
+  AnswerFigure out;
+  out.name = name;
+  for (std::size_t i = 0; i < figure.points.size(); ++i)
+    if (!statement.hidden[i]) out.points[statement.names.points[i]] = {figure.points[i][0], figure.points[i][1]};
+  if (!statement.goals.empty() && statement.goals[0].kind == GoalKind::find) {
+    const double value = measure(statement.goals[0].claims[0].relation.expressions[0], figure);
+    if (std::isfinite(value)) out.value = value;
+  }
+  return out;
+}
 
 void fill_answer(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
                  const AttemptOptions& options, Answer& answer) {

@@ -7,6 +7,9 @@
 
 namespace prover {
 
+// A sketch to show, with what it measures for the first goal.
+AnswerFigure answer_figure(const std::string& name, const Sketch& figure, const Statement& statement);
+
 // `solved`: one for each of `statements` (the cases that the words leave open).
 void fill_answer(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
                  const AttemptOptions& options, Answer& answer);

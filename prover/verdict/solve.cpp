@@ -146,6 +146,8 @@ Solved solve(const Statement& statement, const AttemptOptions& options, const Bu
     solved.cases.push_back({{}, all_of(solved.figures.sketches), std::move(one)});
     solved.covers_all_figures = true;
   };
+  solved.added = examine_added_lines(statement, budget.share(0.3));
+  if (!solved.added.objection.empty()) return solved;
   auto settled = [](const Attempt& one) { return one.all_reached || one.contradiction.has_value(); };
 
   Attempt first = attempt(statement, {}, options, budget, times);

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "prover/construct/added_lines.hpp"
 #include "prover/verdict/attempt.hpp"
 
 namespace prover {
@@ -23,6 +24,7 @@ struct SolvedCase {
 
 struct Solved {
   SketchReport figures;
+  AddedLines added;               // with an objection, nothing was tried
   std::vector<SolvedCase> cases;  // several only when figures differ where the proof looks
   bool covers_all_figures = false;
 };

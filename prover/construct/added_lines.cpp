@@ -1,0 +1,160 @@
+#include "prover/construct/added_lines.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "prover/base/log.hpp"
+#include "prover/sketch/complete.hpp"
+
+namespace prover {
+
+namespace {
+
+std::vector<PointId> points_named(const Phrase& phrase) {
+  std::vector<PointId> points = phrase.points;
+  for (const Expression& expression : phrase.relation.expressions)
+    for (const Term& term : expression.terms) {
+      if (const auto* angle = std::get_if<Angle>(&term.quantity))
+        points.insert(points.end(), {angle->arm1, angle->vertex, angle->arm2});
+      if (const auto* segment = std::get_if<Segment>(&term.quantity))
+        points.insert(points.end(), {segment->a, segment->b});
+    }
+  return points;
+}
+
+bool names_new_point(const Phrase& phrase, const std::vector<bool>& old) {
+  const auto points = points_named(phrase);
+  return std::any_of(points.begin(), points.end(), [&](PointId p) { return p.valid() && !old[p.index()]; });
+}
+
+bool only_joins(const Phrase& phrase) {
+  return (phrase.predicate == Predicate::line_order || phrase.predicate == Predicate::collinear) &&
+         phrase.points.size() == 2;
+}
+
+// A line on which a new point lies, by its direction: that of old points a, b, or at right angles to it.
+struct Locus {
+  PointId point, a, b;
+  bool right_angle = false;
+};
+
+std::vector<Locus> loci_of(const Phrase& phrase, const std::vector<bool>& old) {
+  const auto& p = phrase.points;
+  const auto is_old = [&](std::size_t i) { return old[p[i].index()]; };
+  const auto says = [&](std::initializer_list<Predicate> kinds) {
+    return std::find(kinds.begin(), kinds.end(), phrase.predicate) != kinds.end();
+  };
+  std::vector<Locus> loci;
+  if (says({Predicate::line_order, Predicate::collinear, Predicate::on_line, Predicate::on_segment, Predicate::on_ray})) {
+    std::vector<PointId> fixed;
+    for (std::size_t i = 0; i < p.size(); ++i)
+      if (is_old(i)) fixed.push_back(p[i]);
+    for (std::size_t i = 0; i < p.size() && fixed.size() >= 2; ++i)
+      if (!is_old(i)) loci.push_back({p[i], fixed[0], fixed[1], false});
+  } else if (says({Predicate::meet}) && !is_old(0)) {
+    for (const std::size_t at : {1u, 3u})
+      if (is_old(at) && is_old(at + 1)) loci.push_back({p[0], p[at], p[at + 1], false});
+  } else if (says({Predicate::parallel, Predicate::perpendicular})) {
+    for (const std::size_t at : {0u, 2u}) {
+      const std::size_t other = 2 - at;
+      if (is_old(other) && is_old(other + 1) && is_old(at) != is_old(at + 1))
+        loci.push_back({is_old(at) ? p[at + 1] : p[at], p[other], p[other + 1],
+                        phrase.predicate == Predicate::perpendicular});
+    }
+  }
+  return loci;  // where a new point lies on a circle or a bisector, the figures alone tell
+}
+
+Phrase phrase_of(Predicate predicate, std::vector<PointId> points) {
+  Phrase phrase;
+  phrase.predicate = predicate;
+  phrase.points = std::move(points);
+  phrase.point_spans.resize(phrase.points.size());
+  return phrase;
+}
+
+// Two lines that a new point lies on need not meet: can the givens make them parallel?
+std::vector<std::string> provisos(const Statement& statement, const std::vector<bool>& old,
+                                  const std::vector<Phrase>& givens, const Budget& budget) {
+  std::vector<Locus> loci;
+  for (const Given& given : statement.givens)
+    if (given.added)
+      for (const Locus& locus : loci_of(given.phrase, old)) loci.push_back(locus);
+  std::vector<std::string> found;
+  for (std::size_t i = 0; i < loci.size(); ++i)
+    for (std::size_t j = i + 1; j < loci.size(); ++j) {
+      const Locus &s = loci[i], &t = loci[j];
+      if (s.point != t.point || (std::minmax(s.a, s.b) == std::minmax(t.a, t.b) && s.right_angle != t.right_angle))
+        continue;
+      const bool right = s.right_angle != t.right_angle;
+      const Phrase exception =
+          phrase_of(right ? Predicate::perpendicular : Predicate::parallel, {s.a, s.b, t.a, t.b});
+      std::vector<Phrase> with = givens;
+      with.push_back(exception);
+      SketchOptions quick;
+      quick.wanted = 1;
+      quick.starts = 40;
+      quick.seek_arrangements = false;
+      if (sketch(with, old.size(), budget, quick).sketches.empty()) continue;
+      const auto name = [&](const Locus& l) { return statement.names.of(l.a) + statement.names.of(l.b); };
+      found.push_back(fmt::format("{} and {} are not {}", name(s), name(t), right ? "perpendicular" : "parallel"));
+    }
+  return found;
+}
+
+}  // namespace
+
+AddedLines examine_added_lines(const Statement& statement, const Budget& budget) {
+  AddedLines result;
+  if (statement.added.empty()) return result;
+  const std::vector<bool> old = points_of_problem(statement);
+  std::vector<Phrase> givens, added, all;
+  for (const Given& given : statement.givens) {
+    (given.added ? added : givens).push_back(given.phrase);
+    all.push_back(given.phrase);
+  }
+  for (const AddedSentence& sentence : statement.added)
+    for (const std::size_t i : sentence.givens) {
+      const Given& given = statement.givens[i];
+      if (names_new_point(given.phrase, old) || only_joins(given.phrase)) continue;
+      result.objection = fmt::format("“{}” is about points that the problem has already: it would be a further given", given.text);
+      result.way_out = "add a line through a new point, join two points, or write it as a given";
+      result.span = sentence.span;
+      return result;
+    }
+  if (std::all_of(added.begin(), added.end(), only_joins)) return result;
+  result.span = {statement.added.front().span.begin, statement.added.back().span.end};
+
+  SketchOptions some;
+  some.wanted = 8;
+  some.starts = 120;
+  std::size_t last_old = 0;
+  for (std::size_t p = 0; p < old.size(); ++p)
+    if (old[p]) last_old = p + 1;
+  SketchReport base = sketch(givens, last_old, budget, some);
+  for (Sketch& figure : base.sketches) figure.points.resize(old.size());
+  bool examined = false;
+  for (const Sketch& figure : base.sketches) {
+    if (budget.exhausted()) break;
+    const auto carried = complete(figure, old, all, budget);
+    if (!carried) {
+      if (budget.exhausted()) break;
+      result.objection = "the added line cannot be drawn in every figure that meets the givens";
+      result.way_out = "leave out what is not always so, such as the order or side of a new point, or add what makes it so to the givens";
+      result.figure = figure;
+      return result;
+    }
+    if (!examined && !restricts_only_new_points(*carried, old, added, all)) {
+      result.objection = "the added line asks more of the new points than can always be had";
+      result.way_out = "a new point may have two conditions: a line and a line, or a line and a length";
+      return result;
+    }
+    examined = true;
+  }
+  result.provided = provisos(statement, old, givens, budget);
+  log::info("added lines: carried out in {} figures", base.sketches.size());
+  return result;
+}
+
+}  // namespace prover
