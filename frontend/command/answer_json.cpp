@@ -32,27 +32,6 @@ Json step_json(const prover::AnswerStep& step) {
   return json;
 }
 
-Json proof_json(const prover::AnswerProof& proof) {
-  Json json;
-  json["goal"] = proof.goal;
-  if (!proof.case_name.empty()) json["case"] = proof.case_name;
-  json["title"] = proof.title;
-  json["cost"] = proof.cost;
-  json["measure"] = proof.measure;
-  json["shortest"] = proof.shortest;
-  json["lower_bound"] = proof.lower_bound;
-  json["rules"] = list(proof.rules);
-  json["constructions"] = list(proof.constructions);
-  json["set_aside"] = list(proof.set_aside);
-  json["steps"] = Json::array();
-  for (const prover::AnswerStep& step : proof.steps) json["steps"].push_back(step_json(step));
-  json["seen_in_figure"] = list(proof.seen_in_figure);
-  json["givens_used"] = list(proof.givens_used);
-  json["givens_not_needed"] = list(proof.givens_not_needed);
-  json["checks"] = {{"replay", proof.replay}, {"z3", proof.z3}};
-  return json;
-}
-
 Json figure_json(const prover::AnswerFigure& figure) {
   Json json;
   json["name"] = figure.name;
@@ -82,6 +61,27 @@ Json diagnostic_json(const prover::Diagnostic& diagnostic, std::string_view text
 }
 
 }  // namespace
+
+Json proof_json(const prover::AnswerProof& proof) {
+  Json json;
+  json["goal"] = proof.goal;
+  if (!proof.case_name.empty()) json["case"] = proof.case_name;
+  json["title"] = proof.title;
+  json["cost"] = proof.cost;
+  json["measure"] = proof.measure;
+  json["shortest"] = proof.shortest;
+  json["lower_bound"] = proof.lower_bound;
+  json["rules"] = list(proof.rules);
+  json["constructions"] = list(proof.constructions);
+  json["set_aside"] = list(proof.set_aside);
+  json["steps"] = Json::array();
+  for (const prover::AnswerStep& step : proof.steps) json["steps"].push_back(step_json(step));
+  json["seen_in_figure"] = list(proof.seen_in_figure);
+  json["givens_used"] = list(proof.givens_used);
+  json["givens_not_needed"] = list(proof.givens_not_needed);
+  json["checks"] = {{"replay", proof.replay}, {"z3", proof.z3}};
+  return json;
+}
 
 Json answer_json(const prover::Answer& answer, std::string_view text, bool times) {
   Json json;

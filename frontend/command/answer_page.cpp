@@ -29,16 +29,6 @@ std::string heading_of(const AnswerProof& proof, bool says_goal) {
   return text;
 }
 
-ProofLines lines_of(const AnswerProof& proof) {
-  ProofLines result;
-  for (const prover::AnswerStep& step : proof.steps) {
-    std::vector<std::string> rows = step.rows;
-    if (rows.empty()) rows.push_back(step.claim);
-    result.lines.push_back({step.n, step.claim, std::move(rows), step.reason, step.uses, step.closing});
-  }
-  return result;
-}
-
 // "41/20" as a person writes it: 2.05. Where the decimals would not end soon, the fraction stays.
 std::string decimal(const std::string& exact) {
   const auto value = prover::Rational::parse(exact);
@@ -86,7 +76,7 @@ struct Page {
       });
       if (!said) add(Paragraph{construction + "."});
     }
-    add(lines_of(proof));
+    add(proof_lines(proof));
     if (options.for_teacher) add_items("Seen in the figure", proof.seen_in_figure, false);
     add_items("Given but not needed", proof.givens_not_needed, false);
     add(Note{cost_sentence(proof)});
@@ -137,6 +127,16 @@ struct Page {
 };
 
 }  // namespace
+
+ProofLines proof_lines(const prover::AnswerProof& proof) {
+  ProofLines result;
+  for (const prover::AnswerStep& step : proof.steps) {
+    std::vector<std::string> rows = step.rows;
+    if (rows.empty()) rows.push_back(step.claim);
+    result.lines.push_back({step.n, step.claim, std::move(rows), step.reason, step.uses, step.closing});
+  }
+  return result;
+}
 
 Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, const PageOptions& options) {
   Page page{catalogue, options, {}};

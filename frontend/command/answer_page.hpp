@@ -12,6 +12,7 @@ struct PageOptions {
   bool times = false;
 };
 
+ProofLines proof_lines(const prover::AnswerProof& proof);
 Document answer_page(const prover::Answer& answer, const prover::Catalogue& catalogue, const PageOptions& options);
 
 }  // namespace frontend

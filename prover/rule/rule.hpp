@@ -63,6 +63,13 @@ struct RuleExample {
   int line = 0;            // in the rule file
 };
 
+// How the rule is proved from earlier ones: the auxiliary lines that its proof needs, case by case. A rule without such
+// fields is proved from its own figure. Texts over the rule's letters and further ones; read by the library room.
+struct ProofCase {
+  std::string when;                // positions that make the case, joined by ';'; empty: there is only one
+  std::vector<std::string> added;  // sentences as in `add:`, drawn in this case
+};
+
 struct Rule {
   std::string id;     // as in the published table of reasons
   std::string topic;  // the folder: "parallel", "triangle" …
@@ -86,6 +93,7 @@ struct Rule {
   std::vector<Phrase> given, where, then;
   std::optional<Builtin> builtin;
   std::vector<RuleExample> examples;
+  std::vector<ProofCase> proof_cases;  // at least one when the file says anything about its proof
 };
 
 // All rules, in a fixed order (topic order, then file name). The order is used to break ties.

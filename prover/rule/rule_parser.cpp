@@ -56,7 +56,7 @@ class RuleParser {
     Read read;
   };
   // One row a field; the order is that of a well-written file.
-  static constexpr std::size_t row_count = 20;
+  static constexpr std::size_t row_count = 22;
   static const std::array<Row, row_count>& rows() {
     static const std::array<Row, row_count> table = {{
         {"title", false, &RuleParser::read_title},     {"kind", false, &RuleParser::read_kind},
@@ -68,6 +68,7 @@ class RuleParser {
         {"uk", false, &RuleParser::read_wording},      {"sa", false, &RuleParser::read_wording},
         {"also", true, &RuleParser::read_also},        {"recalled", false, &RuleParser::read_recalled},
         {"why", true, &RuleParser::read_why},          {"source", true, &RuleParser::read_source},
+        {"case", true, &RuleParser::read_case},        {"add", true, &RuleParser::read_add},
         {"example", true, &RuleParser::read_example},  {"rule", false, &RuleParser::read_second_header},
     }};
     return table;
@@ -194,6 +195,29 @@ class RuleParser {
     }
   }
 
+  // Lines drawn before the first `case` are drawn in every case.
+  void read_case(const Field& f) {
+    auto& cases = result_.rule.proof_cases;
+    if (!seen_case_) {
+      if (!cases.empty()) drawn_in_all_ = std::move(cases.front().added);
+      cases.clear();
+      seen_case_ = true;
+    }
+    check_proof_text(f);
+    cases.push_back({one_line(f.value), drawn_in_all_});
+  }
+  void read_add(const Field& f) {
+    auto& cases = result_.rule.proof_cases;
+    if (cases.empty()) cases.emplace_back();
+    check_proof_text(f);
+    cases.back().added.push_back(one_line(f.value));
+  }
+  void check_proof_text(const Field& f) {
+    if (examples_ != Examples::checked) return;
+    Names letters = result_.rule.variables;
+    parse_phrases(f.value, letters, result_.diagnostics, f.begin);
+  }
+
   void read_example(const Field& f) {
     const std::string_view v = f.value;
     RuleExample example;
@@ -223,6 +247,8 @@ class RuleParser {
   ParsedRule result_;
   RulePlaces places_;
   std::vector<std::string> seen_;
+  bool seen_case_ = false;
+  std::vector<std::string> drawn_in_all_;
 };
 
 }  // namespace

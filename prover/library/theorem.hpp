@@ -1,0 +1,32 @@
+// A theorem of the catalogue as a problem like any other: its premises and side conditions are the givens, its
+// conclusion is to be proved, its `add` and `case` fields say what is drawn in which case. A rule with a built-in shape
+// has no finite statement; its examples that fire stand for it, one problem each.
+//
+// Letters stand for different points here. Where letters of a rule coincide, tests/rules draws it.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "prover/rule/rule.hpp"
+#include "prover/statement/statement.hpp"
+
+namespace prover {
+
+struct TheoremCase {
+  std::string name;         // "C, O, A lie on a line in this order"; empty when there is one case
+  Statement statement;
+  std::vector<Phrase> when; // what makes the case
+};
+
+struct Theorem {
+  std::vector<Phrase> premises;    // common to all cases; empty for a built-in shape
+  std::size_t points = 0;          // letters of the premises
+  Names names;                     // of those letters
+  std::vector<TheoremCase> cases;
+  bool by_examples = false;        // a built-in shape
+  std::vector<Diagnostic> mistakes;
+};
+
+Theorem theorem_of(const Rule& rule);
+
+}  // namespace prover
