@@ -7,6 +7,7 @@
 
 #include "frontend/command/catalogue.hpp"
 #include "frontend/command/choices.hpp"
+#include "frontend/command/library_page.hpp"
 #include "frontend/command/output.hpp"
 #include "frontend/command/rule_page.hpp"
 
@@ -20,6 +21,9 @@ struct RulesArguments {
   std::string wording = "plain";
   std::string format = "text";
   std::vector<std::string> folders;
+  std::string course;
+  bool prove_all = false;
+  std::string from;
   bool json = false;
 };
 
@@ -71,6 +75,33 @@ int show_list(const RulesArguments& arguments, const prover::Catalogue& catalogu
   return write_answer(text) ? status_proved : status_mistake;
 }
 
+// The theorems of a course proved from the ones before, all or one with what it rests on.
+int show_proved(const RulesArguments& arguments, const prover::Catalogue& catalogue) {
+  const prover::Course* course = arguments.course.empty() ? &prover::default_course(catalogue)
+                                                          : prover::find_course(catalogue, arguments.course);
+  if (course == nullptr) {
+    std::string all;
+    for (const prover::Course& one : catalogue.courses) all += (all.empty() ? "" : ", ") + one.id;
+    write_message(fmt::format("--course: there is no course \"{}\"\n  try: {}", arguments.course, all));
+    return status_mistake;
+  }
+  prover::LibraryOptions options;
+  const auto reports = prover::prove_library(catalogue, *course, options);
+  std::string text;
+  if (arguments.from.empty()) {
+    text = arguments.json ? json_page(library_json(catalogue, *course, reports))
+                          : renderer_named(arguments.format)->render(library_page(catalogue, *course, reports), {});
+  } else {
+    const auto ids = rule_ids(catalogue, {arguments.from}, "--from");
+    if (!ids) return status_mistake;
+    const prover::RuleId rule = *catalogue.find(arguments.from);
+    text = arguments.json             ? json_page(theorem_json(catalogue, reports, rule))
+           : arguments.format == "dot" ? theorem_dot(catalogue, reports, rule)
+                                       : renderer_named(arguments.format)->render(theorem_page(catalogue, reports, rule), {});
+  }
+  return write_answer(text) ? status_proved : status_mistake;
+}
+
 }  // namespace
 
 Run declare_rules(CLI::App& app) {
@@ -89,10 +120,14 @@ Run declare_rules(CLI::App& app) {
       ->type_name("FOLDER")
       ->take_all()
       ->allow_extra_args(false);
+  app.add_flag("--prove-all", arguments->prove_all, "Prove every theorem from those taught before it");
+  app.add_option("--from", arguments->from, "What this rule rests on: its proof and its ancestors")->type_name("ID");
+  app.add_option("--course", arguments->course, "The course whose order counts")->type_name("COURSE");
   app.add_flag("--json", arguments->json, "As JSON");
   return [arguments](Session&) {
     const CataloguePointer catalogue = catalogue_with(arguments->folders);
     if (!catalogue) return status_mistake;
+    if (arguments->prove_all || !arguments->from.empty()) return show_proved(*arguments, *catalogue);
     return arguments->id.empty() ? show_list(*arguments, *catalogue) : show_one(*arguments, *catalogue);
   };
 }
