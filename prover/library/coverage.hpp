@@ -13,7 +13,9 @@ namespace prover {
 std::string uncovered_figure(const Theorem& theorem, const Budget& budget);
 
 // The proof reads from figures that a point lies on one side of a line: can it lie on the line? In words; empty when
-// no such figure was found.
-std::string open_boundary(const Proof& proof, const Statement& statement, const Budget& budget);
+// no such figure was found. Left out are angles that the claim itself names (they are never 0° or 180°), and letters
+// that only name a line (`names_line`, by letter): such a point may be chosen elsewhere on its line.
+std::string open_boundary(const Proof& proof, const Statement& statement, const std::vector<bool>& names_line,
+                          const Budget& budget);
 
 }  // namespace prover

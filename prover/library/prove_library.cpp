@@ -7,6 +7,7 @@
 #include <set>
 
 #include "prover/base/log.hpp"
+#include "prover/chain/match_plan.hpp"
 #include "prover/library/coverage.hpp"
 #include "prover/library/theorem.hpp"
 #include "prover/verdict/answer_of.hpp"
@@ -32,7 +33,8 @@ struct CaseResult {
   std::string why_not;
 };
 
-CaseResult prove_case(const TheoremCase& one, const AttemptOptions& options, const Budget& budget) {
+CaseResult prove_case(const TheoremCase& one, const AttemptOptions& options, const std::vector<bool>& names_line,
+                      const Budget& budget) {
   CaseResult result;
   StageTimes times;
   double sketch_ms = 0;
@@ -58,7 +60,7 @@ CaseResult prove_case(const TheoremCase& one, const AttemptOptions& options, con
   for (const SolvedCase& arrangement : solved.cases)
     for (const auto& goal : arrangement.attempt.goals)
       if (goal)
-        if (const std::string boundary = open_boundary(goal->proof, one.statement, budget); !boundary.empty())
+        if (const std::string boundary = open_boundary(goal->proof, one.statement, names_line, budget); !boundary.empty())
           result.why_not = "not proved where " + boundary;
   result.proofs = std::move(answer.proofs);
   return result;
@@ -79,9 +81,10 @@ TheoremReport prove_theorem(const Catalogue& catalogue, const Course& course, st
     return report;
   }
   const AttemptOptions attempt{catalogue, allowed_before(catalogue, course, place), Measure::classroom, options.wording, false};
+  const std::vector<bool> names_line = rule.builtin ? std::vector<bool>() : make_plan(rule).names_line;
   std::set<RuleId> cites;
   for (const TheoremCase& one : theorem.cases) {
-    CaseResult result = prove_case(one, attempt, options.budget);
+    CaseResult result = prove_case(one, attempt, names_line, options.budget);
     if (!result.why_not.empty() && report.why_not.empty())
       report.why_not = (one.name.empty() ? "" : one.name + ": ") + result.why_not;
     for (AnswerProof& proof : result.proofs) {

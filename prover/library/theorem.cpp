@@ -38,19 +38,35 @@ void draw(const std::vector<std::string>& sentences, Statement& statement, std::
   }
 }
 
-TheoremCase case_of(const Rule& rule, const std::vector<Phrase>& premises, const ProofCase& one,
-                    std::vector<Diagnostic>& mistakes) {
+TheoremCase case_of(const Rule& rule, const ProofCase& one, std::vector<Diagnostic>& mistakes) {
   TheoremCase result;
   Statement& statement = result.statement;
   statement.names = rule.variables;
-  give(premises, statement);
+  give(rule.given, statement);
+  give(rule.where, statement);
+  const auto common = one.added.begin() + static_cast<std::ptrdiff_t>(rule.drawn_in_all);
+  draw({one.added.begin(), common}, statement, mistakes);
   if (!one.when.empty()) {
     result.when = parse_phrases(one.when, statement.names, mistakes);
     result.name = text_of(result.when, statement.names);
     give(result.when, statement);
   }
-  draw(one.added, statement, mistakes);
+  draw({common, one.added.end()}, statement, mistakes);
   ask(rule.then, statement);
+  statement.hidden.assign(statement.names.points.size(), false);
+  return result;
+}
+
+// A built-in shape: a problem of its own.
+TheoremCase problem_of(const std::string& givens, const std::string& claim, const std::vector<std::string>& added,
+                       std::vector<Diagnostic>& mistakes) {
+  TheoremCase result;
+  Statement& statement = result.statement;
+  give(parse_phrases(givens, statement.names, mistakes), statement);
+  result.name = text_of(phrases_of(statement), statement.names);
+  const std::vector<Phrase> claims = parse_phrases(claim, statement.names, mistakes);
+  draw(added, statement, mistakes);
+  ask(claims, statement);
   statement.hidden.assign(statement.names.points.size(), false);
   return result;
 }
@@ -61,27 +77,23 @@ Theorem theorem_of(const Rule& rule) {
   Theorem theorem;
   if (rule.builtin) {
     theorem.by_examples = true;
-    const std::vector<std::string> added =
-        rule.proof_cases.empty() ? std::vector<std::string>() : rule.proof_cases.front().added;
-    for (const RuleExample& example : rule.examples) {
-      if (!example.fires) continue;
-      TheoremCase one;
-      give(parse_phrases(example.givens, one.statement.names, theorem.mistakes), one.statement);
-      one.name = text_of(phrases_of(one.statement), one.statement.names);
-      draw(added, one.statement, theorem.mistakes);
-      ask(parse_phrases(example.conclusion, one.statement.names, theorem.mistakes), one.statement);
-      one.statement.hidden.assign(one.statement.names.points.size(), false);
-      theorem.cases.push_back(std::move(one));
-    }
+    for (const ProofCase& one : rule.proof_cases)
+      if (!one.claim.empty()) theorem.cases.push_back(problem_of(one.when, one.claim, one.added, theorem.mistakes));
+    if (!theorem.cases.empty()) return theorem;
+    for (const RuleExample& example : rule.examples)
+      if (example.fires) theorem.cases.push_back(problem_of(example.givens, example.conclusion, {}, theorem.mistakes));
     return theorem;
   }
+  for (const ProofCase& one : rule.proof_cases) theorem.cases.push_back(case_of(rule, one, theorem.mistakes));
+  if (theorem.cases.empty()) theorem.cases.push_back(case_of(rule, {}, theorem.mistakes));
   theorem.premises = rule.given;
   theorem.premises.insert(theorem.premises.end(), rule.where.begin(), rule.where.end());
-  theorem.points = rule.variables.points.size();
   theorem.names = rule.variables;
-  for (const ProofCase& one : rule.proof_cases)
-    theorem.cases.push_back(case_of(rule, theorem.premises, one, theorem.mistakes));
-  if (theorem.cases.empty()) theorem.cases.push_back(case_of(rule, theorem.premises, {}, theorem.mistakes));
+  if (!rule.proof_cases.empty())
+    for (std::size_t i = 0; i < rule.drawn_in_all; ++i) {
+      const auto drawn = parse_phrases(rule.proof_cases[0].added[i], theorem.names, theorem.mistakes);
+      theorem.premises.insert(theorem.premises.end(), drawn.begin(), drawn.end());
+    }
   return theorem;
 }
 

@@ -19,9 +19,8 @@ struct TheoremCase {
 };
 
 struct Theorem {
-  std::vector<Phrase> premises;    // common to all cases; empty for a built-in shape
-  std::size_t points = 0;          // letters of the premises
-  Names names;                     // of those letters
+  std::vector<Phrase> premises;    // common to all cases, with what is drawn in all; empty for a built-in shape
+  Names names;                     // of the letters of the premises
   std::vector<TheoremCase> cases;
   bool by_examples = false;        // a built-in shape
   std::vector<Diagnostic> mistakes;

@@ -66,7 +66,8 @@ struct RuleExample {
 // How the rule is proved from earlier ones: the auxiliary lines that its proof needs, case by case. A rule without such
 // fields is proved from its own figure. Texts over the rule's letters and further ones; read by the library room.
 struct ProofCase {
-  std::string when;                // positions that make the case, joined by ';'; empty: there is only one
+  std::string when;                // what makes the case, joined by ';'; empty: there is only one
+  std::string claim;               // for a built-in shape, `case … gives …`: a problem that stands for the rule
   std::vector<std::string> added;  // sentences as in `add:`, drawn in this case
 };
 
@@ -94,6 +95,7 @@ struct Rule {
   std::optional<Builtin> builtin;
   std::vector<RuleExample> examples;
   std::vector<ProofCase> proof_cases;  // at least one when the file says anything about its proof
+  std::size_t drawn_in_all = 0;        // so many of each case's added sentences stand before the first case
 };
 
 // All rules, in a fixed order (topic order, then file name). The order is used to break ties.

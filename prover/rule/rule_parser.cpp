@@ -198,24 +198,30 @@ class RuleParser {
   // Lines drawn before the first `case` are drawn in every case.
   void read_case(const Field& f) {
     auto& cases = result_.rule.proof_cases;
-    if (!seen_case_) {
+    if (!seen("case ")) {
       if (!cases.empty()) drawn_in_all_ = std::move(cases.front().added);
       cases.clear();
-      seen_case_ = true;
+      seen_.emplace_back("case ");
+      result_.rule.drawn_in_all = drawn_in_all_.size();
     }
-    check_proof_text(f);
-    cases.push_back({one_line(f.value), drawn_in_all_});
+    const std::size_t gives = f.value.find("gives ");
+    const std::string_view when = std::string_view(f.value).substr(0, gives);
+    const std::string_view claim = gives == f.value.npos ? "" : std::string_view(f.value).substr(gives + 6);
+    Names letters = result_.rule.builtin ? Names() : result_.rule.variables;
+    check_proof_text(when, f.begin, letters);
+    if (!claim.empty()) check_proof_text(claim, f.begin + gives + 6, letters);
+    cases.push_back({one_line(when), one_line(claim), drawn_in_all_});
   }
   void read_add(const Field& f) {
     auto& cases = result_.rule.proof_cases;
     if (cases.empty()) cases.emplace_back();
-    check_proof_text(f);
+    Names letters = result_.rule.builtin ? Names() : result_.rule.variables;
+    check_proof_text(f.value, f.begin, letters);
     cases.back().added.push_back(one_line(f.value));
+    if (!seen("case ")) result_.rule.drawn_in_all = cases.back().added.size();
   }
-  void check_proof_text(const Field& f) {
-    if (examples_ != Examples::checked) return;
-    Names letters = result_.rule.variables;
-    parse_phrases(f.value, letters, result_.diagnostics, f.begin);
+  void check_proof_text(std::string_view text, std::size_t begin, Names& letters) {
+    if (examples_ == Examples::checked) parse_phrases(text, letters, result_.diagnostics, begin);
   }
 
   void read_example(const Field& f) {
@@ -247,7 +253,6 @@ class RuleParser {
   ParsedRule result_;
   RulePlaces places_;
   std::vector<std::string> seen_;
-  bool seen_case_ = false;
   std::vector<std::string> drawn_in_all_;
 };
 
