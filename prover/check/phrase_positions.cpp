@@ -69,11 +69,13 @@ class Writer {
     out_.parallel.push_back({a, b, c, d});
   }
 
-  // Crossing at right angles: when an end of one is an end of the other, the corner is a triangle.
+  // Crossing at right angles: when an end of one is an end of the other, the corner is a triangle; and so it is where
+  // another named point stands on both.
   void perpendicular(PointId a, PointId b, PointId c, PointId d) {
     for (const auto& [x, y] : {std::pair{a, b}, std::pair{b, a}})
       for (const auto& [z, w] : {std::pair{c, d}, std::pair{d, c}})
         if (x == z) position(triangle(x, y, w));
+    out_.two_lines.push_back({a, b, c, d});
   }
 
   void quadrilateral(const Points& p, bool both_pairs) {
@@ -88,6 +90,12 @@ class Writer {
 
 bool enough(const Phrase& phrase, std::size_t points);
 
+Placement unreadable() {
+  Placement nothing;
+  nothing.readable = false;
+  return nothing;
+}
+
 }  // namespace
 
 Placement placement_of(const Phrase& phrase, const Points& place) {
@@ -95,10 +103,10 @@ Placement placement_of(const Phrase& phrase, const Points& place) {
   Writer say(result);
   Points p;
   for (const PointId point : phrase.points) {
-    if (!point.valid() || point.index() >= place.size()) return {{}, {}, {}, {}, false};
+    if (!point.valid() || point.index() >= place.size()) return unreadable();
     p.push_back(place[point.index()]);
   }
-  if (!enough(phrase, p.size())) return {{}, {}, {}, {}, false};
+  if (!enough(phrase, p.size())) return unreadable();
   switch (phrase.predicate) {
     case Predicate::relation:
       break;

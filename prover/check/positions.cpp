@@ -32,6 +32,11 @@ void Positions::assume(const Placement& placement) {
     parallel_.push_back(pair);
     built_ = false;
   }
+  for (const auto& pair : placement.two_lines) {
+    if (std::find(two_lines_.begin(), two_lines_.end(), pair) != two_lines_.end()) continue;
+    two_lines_.push_back(pair);
+    built_ = false;
+  }
 }
 
 void Positions::assume(const Position& position) {
@@ -145,6 +150,10 @@ void Positions::close_proper() {
   for (const auto& [a, b, c, d] : parallel_) {
     for (const PointId p : lines_.through(c, d)) learn(a, b, p);
     for (const PointId p : lines_.through(a, b)) learn(c, d, p);
+  }
+  for (const auto& [a, b, c, d] : two_lines_) {
+    const PointId corner = lines_.common_point(a, b, c, d);
+    if (corner.valid()) learn(corner, corner == a ? b : a, corner == c ? d : c);
   }
   while (!open.empty()) {
     const auto corner = open.back();

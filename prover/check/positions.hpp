@@ -27,6 +27,7 @@ struct Placement {
   std::vector<Position> positions;
   std::vector<std::array<PointId, 3>> rays;      // from the first, through the second and the third
   std::vector<std::array<PointId, 4>> parallel;  // lines ab and cd never meet
+  std::vector<std::array<PointId, 4>> two_lines; // ab and cd are lines that cross: not one line
   bool readable = true;                          // false: says more about position than we can check
 };
 
@@ -39,7 +40,7 @@ class Positions {
   void assume(const Placement& placement);
   void assume(const Position& position);
   bool follows(const Position& position);
-  bool follows(const Placement& placement);  // all of it but `parallel`, which is no position
+  bool follows(const Placement& placement);  // all but `parallel` and `two_lines`, which are no positions
   Rays rays(PointId vertex, PointId a, PointId b);
   const Lines& lines() const { return lines_; }
   std::size_t version() const { return version_; }  // changes with the answers
@@ -73,6 +74,7 @@ class Positions {
   std::vector<Position> positions_;
   std::vector<std::array<PointId, 3>> same_rays_;
   std::vector<std::array<PointId, 4>> parallel_;
+  std::vector<std::array<PointId, 4>> two_lines_;
   std::vector<bool> proper_;      // by triple
   std::vector<Triple> off_line_;  // found to be proper, not yet in proper_
   Parity parity_{0};

@@ -117,13 +117,13 @@ AddedLines examine_added_lines(const Statement& statement, const Budget& budget)
   for (const AddedSentence& sentence : statement.added)
     for (const std::size_t i : sentence.givens) {
       const Given& given = statement.givens[i];
-      if (names_new_point(given.phrase, old) || only_joins(given.phrase)) continue;
+      if (!given.added || names_new_point(given.phrase, old) || only_joins(given.phrase)) continue;
       result.objection = fmt::format("“{}” is about points that the problem has already: it would be a further given", given.text);
       result.way_out = "add a line through a new point, join two points, or write it as a given";
       result.span = sentence.span;
       return result;
     }
-  if (std::all_of(added.begin(), added.end(), only_joins)) return result;
+  if (std::all_of(added.begin(), added.end(), only_joins)) return result;  // also when there are none
   result.span = {statement.added.front().span.begin, statement.added.back().span.end};
 
   SketchOptions some;

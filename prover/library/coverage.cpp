@@ -67,14 +67,15 @@ bool covers(const TheoremCase& one, const Sketch& figure) {
 
 std::string uncovered_figure(const Theorem& theorem, const Budget& budget) {
   if (theorem.cases.size() == 1 && theorem.cases[0].when.empty()) return {};
+  const std::vector<Phrase> premises = phrases_of(theorem.common);
   std::vector<PointId> identity;
-  for (std::size_t i = 0; i < theorem.names.points.size(); ++i) identity.emplace_back(static_cast<std::int64_t>(i));
+  for (std::size_t i = 0; i < theorem.common.names.points.size(); ++i) identity.emplace_back(static_cast<std::int64_t>(i));
   std::map<std::string, Phrase> edges;  // by their words: each once
   for (const TheoremCase& one : theorem.cases)
     for (const Phrase& phrase : one.when)
-      for (const Phrase& edge : boundaries_of(phrase, identity)) edges.emplace(describe(edge, theorem.names), edge);
+      for (const Phrase& edge : boundaries_of(phrase, identity)) edges.emplace(describe(edge, theorem.common.names), edge);
   auto examine = [&](const std::vector<Phrase>& givens, int wanted) -> std::optional<Sketch> {
-    for (Sketch& figure : figures_of(givens, theorem.names.points.size(), wanted, budget).sketches)
+    for (Sketch& figure : figures_of(givens, theorem.common.names.points.size(), wanted, budget).sketches)
       if (std::none_of(theorem.cases.begin(), theorem.cases.end(),
                        [&](const TheoremCase& one) { return covers(one, figure); }))
         return std::move(figure);
@@ -82,14 +83,14 @@ std::string uncovered_figure(const Theorem& theorem, const Budget& budget) {
   };
   const auto in_words = [&](const Sketch& figure) {
     std::string text = "the figure";
-    for (std::size_t p = 0; p < theorem.names.points.size(); ++p)
-      text += " " + theorem.names.points[p] + " (" + std::to_string(figure.points[p][0]) + ", " +
+    for (std::size_t p = 0; p < theorem.common.names.points.size(); ++p)
+      text += " " + theorem.common.names.points[p] + " (" + std::to_string(figure.points[p][0]) + ", " +
               std::to_string(figure.points[p][1]) + ")";
     return text;
   };
-  if (const auto figure = examine(theorem.premises, 24)) return in_words(*figure);
+  if (const auto figure = examine(premises, 24)) return in_words(*figure);
   for (const auto& [words, edge] : edges) {
-    std::vector<Phrase> givens = theorem.premises;
+    std::vector<Phrase> givens = premises;
     givens.push_back(edge);
     if (const auto figure = examine(givens, 4)) return words + ", " + in_words(*figure);
   }

@@ -82,6 +82,13 @@ TheoremReport prove_theorem(const Catalogue& catalogue, const Course& course, st
   }
   const AttemptOptions attempt{catalogue, allowed_before(catalogue, course, place), Measure::classroom, options.wording, false};
   const std::vector<bool> names_line = rule.builtin ? std::vector<bool>() : make_plan(rule).names_line;
+  if (const AddedLines drawn = examine_added_lines(theorem.common, options.budget); !drawn.objection.empty()) {
+    report.why_not = drawn.objection;
+    return report;
+  } else if (!drawn.provided.empty()) {
+    report.why_not = "the lines drawn need not meet: they do if " + drawn.provided[0];
+    return report;
+  }
   std::set<RuleId> cites;
   for (const TheoremCase& one : theorem.cases) {
     CaseResult result = prove_case(one, attempt, names_line, options.budget);

@@ -25,14 +25,16 @@ void ask(std::vector<Phrase> claims, Statement& statement) {
   statement.goals.push_back(std::move(goal));
 }
 
-// Sentences that draw come first in a case, so that their new letters are known to all that follows.
-void draw(const std::vector<std::string>& sentences, Statement& statement, std::vector<Diagnostic>& mistakes) {
+// Sentences that draw. What is drawn in all cases is examined once, in `common`; to a case it is as good as given, and
+// what makes the case may speak of it.
+enum class Drawn { examined, to_examine };
+void draw(const std::vector<std::string>& sentences, Drawn drawn, Statement& statement, std::vector<Diagnostic>& mistakes) {
   for (const std::string& sentence : sentences) {
     const std::vector<Phrase> phrases = parse_phrases(sentence, statement.names, mistakes);
     AddedSentence added{"Draw: " + text_of(phrases, statement.names), {}, {}};
     for (const Phrase& phrase : phrases) {
       added.givens.push_back(statement.givens.size());
-      statement.givens.push_back({phrase, describe(phrase, statement.names), true});
+      statement.givens.push_back({phrase, describe(phrase, statement.names), drawn == Drawn::to_examine});
     }
     statement.added.push_back(std::move(added));
   }
@@ -45,13 +47,13 @@ TheoremCase case_of(const Rule& rule, const ProofCase& one, std::vector<Diagnost
   give(rule.given, statement);
   give(rule.where, statement);
   const auto common = one.added.begin() + static_cast<std::ptrdiff_t>(rule.drawn_in_all);
-  draw({one.added.begin(), common}, statement, mistakes);
+  draw({one.added.begin(), common}, Drawn::examined, statement, mistakes);
   if (!one.when.empty()) {
     result.when = parse_phrases(one.when, statement.names, mistakes);
     result.name = text_of(result.when, statement.names);
     give(result.when, statement);
   }
-  draw({common, one.added.end()}, statement, mistakes);
+  draw({common, one.added.end()}, Drawn::to_examine, statement, mistakes);
   ask(rule.then, statement);
   statement.hidden.assign(statement.names.points.size(), false);
   return result;
@@ -65,7 +67,7 @@ TheoremCase problem_of(const std::string& givens, const std::string& claim, cons
   give(parse_phrases(givens, statement.names, mistakes), statement);
   result.name = text_of(phrases_of(statement), statement.names);
   const std::vector<Phrase> claims = parse_phrases(claim, statement.names, mistakes);
-  draw(added, statement, mistakes);
+  draw(added, Drawn::to_examine, statement, mistakes);
   ask(claims, statement);
   statement.hidden.assign(statement.names.points.size(), false);
   return result;
@@ -86,14 +88,16 @@ Theorem theorem_of(const Rule& rule) {
   }
   for (const ProofCase& one : rule.proof_cases) theorem.cases.push_back(case_of(rule, one, theorem.mistakes));
   if (theorem.cases.empty()) theorem.cases.push_back(case_of(rule, {}, theorem.mistakes));
-  theorem.premises = rule.given;
-  theorem.premises.insert(theorem.premises.end(), rule.where.begin(), rule.where.end());
-  theorem.names = rule.variables;
-  if (!rule.proof_cases.empty())
-    for (std::size_t i = 0; i < rule.drawn_in_all; ++i) {
-      const auto drawn = parse_phrases(rule.proof_cases[0].added[i], theorem.names, theorem.mistakes);
-      theorem.premises.insert(theorem.premises.end(), drawn.begin(), drawn.end());
-    }
+  Statement& common = theorem.common;
+  common.names = rule.variables;
+  give(rule.given, common);
+  give(rule.where, common);
+  if (!rule.proof_cases.empty()) {
+    const auto& added = rule.proof_cases[0].added;
+    draw({added.begin(), added.begin() + static_cast<std::ptrdiff_t>(rule.drawn_in_all)}, Drawn::to_examine, common,
+         theorem.mistakes);
+  }
+  common.hidden.assign(common.names.points.size(), false);
   return theorem;
 }
 

@@ -19,8 +19,7 @@ struct TheoremCase {
 };
 
 struct Theorem {
-  std::vector<Phrase> premises;    // common to all cases, with what is drawn in all; empty for a built-in shape
-  Names names;                     // of the letters of the premises
+  Statement common;                // the premises with what is drawn in all cases; no goal. Empty for a built-in shape
   std::vector<TheoremCase> cases;
   bool by_examples = false;        // a built-in shape
   std::vector<Diagnostic> mistakes;
