@@ -147,7 +147,8 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
     const std::size_t facts_now = knowledge.facts().size(), before = knowledge.version();
     if (facts_now > facts_seen) {
       book.match_facts(facts_seen, facts_now);
-      offer_regular_polygons(book.shape(Builtin::regular_polygon_angles), book.shape(Builtin::regular_polygon_sides),
+      offer_regular_polygons({book.shape(Builtin::regular_polygon_angles), book.shape(Builtin::regular_polygon_sides),
+                              book.shape(Builtin::regular_polygon_equal_angles)},
                              catalogue, options.allowed, facts_seen, knowledge);
     }
     facts_seen = facts_now;

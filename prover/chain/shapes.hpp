@@ -18,8 +18,11 @@ void offer_round_points(RuleId rule, const Rational& cost, Knowledge& knowledge)
 void offer_polygon_sums(RuleId quadrilateral, RuleId polygon, const Catalogue& catalogue,
                         const std::vector<bool>& allowed, const Statement& statement, Knowledge& knowledge);
 // Regular polygons among the known facts from index `since` on.
-void offer_regular_polygons(RuleId angles, RuleId sides, const Catalogue& catalogue, const std::vector<bool>& allowed,
-                            std::size_t since, Knowledge& knowledge);
+struct RegularPolygonRules {
+  RuleId angles, sides, equal_angles;
+};
+void offer_regular_polygons(const RegularPolygonRules& rules, const Catalogue& catalogue,
+                            const std::vector<bool>& allowed, std::size_t since, Knowledge& knowledge);
 // Convex polygons whose sides are produced one way round: rows of points that sentences name, and the faces that a
 // reader sees.
 void offer_exterior_sums(RuleId rule, const Rational& cost, const Statement& statement, Knowledge& knowledge);

@@ -115,8 +115,9 @@ void offer_polygon_sums(RuleId quadrilateral, RuleId polygon, const Catalogue& c
     }
 }
 
-void offer_regular_polygons(RuleId angles, RuleId sides, const Catalogue& catalogue, const std::vector<bool>& allowed,
-                            std::size_t since, Knowledge& knowledge) {
+void offer_regular_polygons(const RegularPolygonRules& rules, const Catalogue& catalogue,
+                            const std::vector<bool>& allowed, std::size_t since, Knowledge& knowledge) {
+  const auto& [angles, sides, equal_angles] = rules;
   for (std::size_t f = since; f < knowledge.facts().size(); ++f) {
     const KnownFact fact = knowledge.facts()[f];
     if (fact.kind != FactKind::regular_polygon) continue;
@@ -138,6 +139,13 @@ void offer_regular_polygons(RuleId angles, RuleId sides, const Catalogue& catalo
       shape.premise(premise);
       for (std::size_t i = 0; i + 1 < n; ++i)
         shape.conclude(shape.length(p[i], p[i + 1]).add(shape.length(p[i + 1], p[(i + 2) % n]), -1));
+      shape.offer();
+    }
+    if (equal_angles.valid() && allowed[equal_angles.index()]) {
+      ShapeInstance shape(equal_angles, catalogue[equal_angles].cost, p, knowledge);
+      shape.premise(premise);
+      const auto corner = [&](std::size_t i) { return shape.angle(p[(i + n - 1) % n], p[i % n], p[(i + 1) % n]); };
+      for (std::size_t i = 0; i + 1 < n; ++i) shape.conclude(corner(i).add(corner(i + 1), -1));
       shape.offer();
     }
   }

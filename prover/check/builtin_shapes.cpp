@@ -42,6 +42,8 @@ class Shape {
         return regular_angles();
       case Builtin::regular_polygon_sides:
         return regular_sides();
+      case Builtin::regular_polygon_equal_angles:
+        return regular_equal_angles();
       case Builtin::similar_sas:
         return similar_sas();
       case Builtin::similar_sss:
@@ -273,6 +275,17 @@ class Shape {
     std::vector<Equation> equal;
     for (std::size_t i = 1; i < n; ++i)
       equal.push_back(length(p_[0], p_[1]).add(length(p_[i], p_[(i + 1) % n]), -1));
+    return concludes(equal);
+  }
+
+  std::string regular_equal_angles() {
+    if (!regular()) return "the polygon is not among the premises as a regular one";
+    const std::size_t n = p_.size();
+    std::vector<Equation> equal(n - 1);
+    for (std::size_t i = 1; i < n; ++i) {
+      add_angle(equal[i - 1], p_[n - 1], p_[0], p_[1]);
+      add_angle(equal[i - 1], p_[i - 1], p_[i], p_[(i + 1) % n], -1);
+    }
     return concludes(equal);
   }
 

@@ -24,6 +24,7 @@ const std::array<BuiltinRow, 14>& builtin_table() {
       {"polygon-exterior-sum", {"polygon"}},
       {"regular-polygon-angles", {"polygon"}},
       {"regular-polygon-sides", {"polygon"}},
+      {"regular-polygon-equal-angles", {"polygon"}},
       {"similar-sas", two_triangles},
       {"similar-sss", two_triangles},
       {"similar-parts-sides", two_triangles},

@@ -39,6 +39,7 @@ enum class Builtin {
   polygon_exterior_sum,     // 360°, where sides are produced one way round
   regular_polygon_angles,   // each interior angle of a regular n-gon
   regular_polygon_sides,    // its sides are equal
+  regular_polygon_equal_angles,  // its angles are equal, whatever their size
   similar_sas,              // two pairs of sides in one known ratio, included angles equal
   similar_sss,              // three pairs of sides in one known ratio
   similar_parts_sides,      // a known ratio passes to the other sides of similar triangles

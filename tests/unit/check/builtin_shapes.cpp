@@ -171,6 +171,8 @@ TEST_CASE("regular polygons") {
   CHECK_FALSE(one.gives(Builtin::regular_polygon_angles, "ABCDE", {{1, "ABC"}, {-120, ""}}).empty());
   CHECK_FALSE(one.gives(Builtin::regular_polygon_angles, "ACEBD", {{1, "ACE"}, {-108, ""}}).empty());
   CHECK_FALSE(one.gives(Builtin::regular_polygon_sides, "ABCDE", {{1, "AC"}, {-1, "DE"}}).empty());
+  CHECK(one.gives(Builtin::regular_polygon_equal_angles, "ABCDE", {{1, "ABC"}, {-1, "CDE"}}).empty());
+  CHECK_FALSE(one.gives(Builtin::regular_polygon_equal_angles, "ABCDE", {{1, "ABC"}, {-1, "ACD"}}).empty());
   CHECK_FALSE(ShapeBoard("ABCDE")
                   .says(Predicate::convex, "ABCDE")
                   .gives(Builtin::regular_polygon_angles, "ABCDE", {{1, "ABC"}, {-108, ""}})
