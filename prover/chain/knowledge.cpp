@@ -100,8 +100,16 @@ bool Knowledge::settle() {
 void Knowledge::note_facts() {
   for (; facts_checked_ < unknowns.size(); ++facts_checked_) {
     const UnknownId id(static_cast<std::int64_t>(facts_checked_));
-    if (unknowns[id].kind == UnknownKind::fact) open_facts_.push_back(id);
+    if (unknowns[id].kind != UnknownKind::fact) continue;
+    if (unknowns[id].fact != FactKind::circle) {
+      open_facts_.push_back(id);
+      continue;
+    }
+    const std::size_t centre = unknowns[id].points[0].index();
+    if (circles_.size() <= centre) circles_.resize(centre + 1);
+    circles_[centre].push_back(id);
   }
+  note_circles();
   std::erase_if(open_facts_, [&](UnknownId id) {
     if (!entails(Form::of(id))) return false;
     const Unknown& u = unknowns[id];
@@ -110,7 +118,11 @@ void Knowledge::note_facts() {
       fact.first = arrangement.line(u.points[0], u.points[1]);
       fact.second = arrangement.line(u.points[2], u.points[3]);
     }
-    facts_.push_back(std::move(fact));
+    if (u.fact == FactKind::tangent || u.fact == FactKind::tangent_through) {
+      fact.first = arrangement.line(u.points[0], u.points[1]);
+      fact.points.erase(fact.points.begin(), fact.points.begin() + 2);
+    }
+    note(std::move(fact));
     return true;
   });
   // Lines that meet at a named point are perpendicular when an angle there is known to be 90°.
@@ -133,12 +145,38 @@ void Knowledge::note_facts() {
         if (arrangement.line(vertex, q) != second) continue;
         const UnknownId angle = unknowns.find({UnknownKind::angle, {}, {vertex, std::min(p, q), std::max(p, q)}, {}});
         if (!angle.valid() || !entails(Form::of(angle).add(Form::number(-90)))) continue;
-        facts_.push_back({FactKind::perpendicular, first, second, {}});
+        note({FactKind::perpendicular, first, second, {}});
         return true;
       }
     }
     return false;
   });
+}
+
+// Points round one centre are on one circle when their unknowns have become the same.
+void Knowledge::note_circles() {
+  one_circle_.resize(circles_.size());
+  for (std::size_t centre = 0; centre < circles_.size(); ++centre) {
+    const std::vector<UnknownId>& round = circles_[centre];
+    if (round.size() < 2) continue;
+    std::vector<bool>& noted = one_circle_[centre];  // (i, j) with i < j at j (j − 1) / 2 + i
+    noted.resize(round.size() * (round.size() - 1) / 2);
+    std::vector<Form> normal;
+    for (const UnknownId id : round) normal.push_back(normal_form(Form::of(id)));
+    for (std::size_t j = 1; j < round.size(); ++j)
+      for (std::size_t i = 0; i < j; ++i) {
+        const std::size_t pair = j * (j - 1) / 2 + i;
+        if (noted[pair] || !(normal[i] == normal[j])) continue;
+        noted[pair] = true;
+        const PointId p = unknowns[round[i]].points[1], q = unknowns[round[j]].points[1];
+        note({FactKind::circle, {}, {}, {PointId(static_cast<std::int64_t>(centre)), std::min(p, q), std::max(p, q)}});
+      }
+  }
+}
+
+void Knowledge::note(KnownFact fact) {
+  by_kind_[static_cast<std::size_t>(fact.kind)].push_back(facts_.size());
+  facts_.push_back(std::move(fact));
 }
 
 }  // namespace prover

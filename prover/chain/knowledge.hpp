@@ -13,11 +13,11 @@
 
 namespace prover {
 
-// Two lines known to be parallel or perpendicular, or the points of another fact.
+// Two lines known to be parallel or perpendicular, a line and what it touches, or the points of another fact.
 struct KnownFact {
   FactKind kind = FactKind::parallel;
-  LineId first, second;         // parallel, perpendicular
-  std::vector<PointId> points;  // the others
+  LineId first, second;         // parallel, perpendicular; first: the line that touches
+  std::vector<PointId> points;  // the others; circle: centre and two points; tangent: T, O; tangent_through: T, U, V
 };
 
 class Knowledge {
@@ -39,6 +39,8 @@ class Knowledge {
   Form normal_form(const Form& form) const { return system_.reduce(form); }
   const LinearSystem& system() const { return system_; }
   const std::vector<KnownFact>& facts() const { return facts_; }
+  // Where the facts of one kind stand among `facts`, in order.
+  const std::vector<std::size_t>& facts_of(FactKind kind) const { return by_kind_[static_cast<std::size_t>(kind)]; }
   bool full() const { return fired_.size() + waiting_.size() >= budget.max_instances; }
   bool contradictory() const { return system_.contradictory(); }
   std::size_t offered() const { return offered_; }
@@ -54,11 +56,16 @@ class Knowledge {
   void fire(Instance instance);
   bool ready(Waiting& waiting) const;
   void note_facts();
+  void note_circles();
+  void note(KnownFact fact);
 
   LinearSystem system_;
   std::vector<Instance> fired_;
   std::vector<Waiting> waiting_;
   std::vector<KnownFact> facts_;
+  std::array<std::vector<std::size_t>, 32> by_kind_;
+  std::vector<std::vector<UnknownId>> circles_;     // the circle unknowns of each centre
+  std::vector<std::vector<bool>> one_circle_;       // by centre: pairs of them known to be on one circle
   std::unordered_set<std::size_t> seen_;            // hashes of instances
   std::unordered_set<Form> given_;                  // what hypotheses say, normalised
   std::size_t facts_checked_ = 0;                   // unknowns looked at

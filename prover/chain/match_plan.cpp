@@ -47,6 +47,9 @@ void note_phrase(const Phrase& phrase, std::vector<Use>& uses) {
     uses[p[1].index()].as_point = true;
     uses[p[0].index()].arms_at.insert(p[1].value);
     uses[p[2].index()].arms_at.insert(p[1].value);
+  } else if (phrase.predicate == Predicate::tangent || phrase.predicate == Predicate::tangent_circumcircle) {
+    uses[p[0].index()].arms_at.insert(p[1].value);  // any other point of the line would do
+    for (std::size_t i = 1; i < p.size(); ++i) uses[p[i].index()].as_point = true;
   } else if (phrase.predicate == Predicate::inside_angle || phrase.predicate == Predicate::bisects) {
     uses[p[2].index()].as_point = true;
     for (const std::size_t i : {0u, 1u, 3u}) uses[p[i].index()].arms_at.insert(p[2].value);
@@ -114,8 +117,20 @@ bool is_fact_phrase(const Phrase& phrase) { return fact_kind_of(phrase).has_valu
 
 MatchPlan make_plan(const Rule& rule, int first_fact) {
   MatchPlan plan;
-  plan.conditions = rule.given;
-  plan.given_count = rule.given.size();
+  for (const Phrase& phrase : rule.given) {
+    if (phrase.predicate != Predicate::circle || phrase.points.size() <= 3) {
+      plan.conditions.push_back(phrase);
+      continue;
+    }
+    for (std::size_t i = 1; i < phrase.points.size(); ++i)  // every two of the points are on one circle
+      for (std::size_t j = i + 1; j < phrase.points.size(); ++j) {
+        Phrase pair = phrase;
+        pair.points = {phrase.points[0], phrase.points[i], phrase.points[j]};
+        pair.point_spans = {phrase.span, phrase.span, phrase.span};
+        plan.conditions.push_back(std::move(pair));
+      }
+  }
+  plan.given_count = plan.conditions.size();
   plan.conditions.insert(plan.conditions.end(), rule.where.begin(), rule.where.end());
   find_roles(rule, plan);
   plan.two_triangles = is_two_triangles(rule);

@@ -93,6 +93,26 @@ void Matcher::place_points(const MatchPlan& plan, std::size_t step, const Phrase
   for (const std::size_t v : placed) places_[v] = PointId();
 }
 
+// The phrase names the line by the touching point and another one. A circle that is known by three points is named by
+// them, in any order.
+void Matcher::place_tangent(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact) {
+  const auto& p = phrase.points;
+  const auto place_line = [&] { with_line(plan, p[0], p[1], fact.first, [&] { run(plan, step + 1); }); };
+  if (fact.kind == FactKind::tangent) {
+    with(p[1].index(), fact.points[0], [&] { with(p[2].index(), fact.points[1], place_line); });
+    return;
+  }
+  std::vector<std::size_t> others;
+  for (std::size_t i = 2; i < p.size(); ++i)
+    if (p[i] != p[1]) others.push_back(p[i].index());
+  if (others.size() != 2) return;
+  for (const bool swapped : {false, true})
+    with(p[1].index(), fact.points[0], [&] {
+      with(others[swapped ? 1 : 0], fact.points[1],
+           [&] { with(others[swapped ? 0 : 1], fact.points[2], place_line); });
+    });
+}
+
 void Matcher::place_fact(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact) {
   if (fact.kind != fact_kind_of(phrase)) return;
   if (fact.kind == FactKind::parallel || fact.kind == FactKind::perpendicular) {
@@ -100,6 +120,8 @@ void Matcher::place_fact(const MatchPlan& plan, std::size_t step, const Phrase& 
     place_lines(plan, step, phrase, fact.second, fact.first);
     return;
   }
+  if (fact.kind == FactKind::tangent || fact.kind == FactKind::tangent_through)
+    return place_tangent(plan, step, phrase, fact);
   if (fact.points.size() != phrase.points.size()) return;
   for (const auto& reading : readings(fact.kind, fact.points)) place_points(plan, step, phrase, reading);
 }
@@ -155,10 +177,11 @@ void Matcher::run(const MatchPlan& plan, std::size_t step) {
     case MatchAction::known_fact: {
       const Phrase& phrase = plan.conditions[static_cast<std::size_t>(s.phrase)];
       const std::size_t from = step == 0 ? since_ : 0;
-      for (std::size_t i = from; i < until_; ++i) {
-        const KnownFact fact = knowledge_.facts()[i];
-        place_fact(plan, step, phrase, fact);
-      }
+      const auto kind = fact_kind_of(phrase);
+      if (!kind) break;
+      const auto& known = knowledge_.facts_of(*kind);
+      for (auto at = std::lower_bound(known.begin(), known.end(), from); at != known.end() && *at < until_; ++at)
+        place_fact(plan, step, phrase, knowledge_.facts()[*at]);
       break;
     }
     case MatchAction::drawn_triangle: {

@@ -26,6 +26,7 @@ class Matcher {
   void run(const MatchPlan& plan, std::size_t step);
   void place_fact(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact);
   void place_lines(const MatchPlan& plan, std::size_t step, const Phrase& phrase, LineId first, LineId second);
+  void place_tangent(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact);
   void place_points(const MatchPlan& plan, std::size_t step, const Phrase& phrase,
                     const std::vector<PointId>& points);
   bool first_of_its_images() const;

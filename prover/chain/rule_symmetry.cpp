@@ -74,6 +74,9 @@ std::string phrase_text(const Phrase& phrase, const Permutation& to) {
   }
   if (phrase.predicate == Predicate::midpoint || phrase.predicate == Predicate::on_segment) sort_pair(1, 2);
   if (phrase.predicate == Predicate::isosceles_at) sort_pair(1, 2);
+  if (phrase.predicate == Predicate::circle) std::sort(p.begin() + 1, p.end());
+  if (phrase.predicate == Predicate::concyclic) std::sort(p.begin(), p.end());
+  if (phrase.predicate == Predicate::tangent_circumcircle) std::sort(p.begin() + 2, p.end());
   if (phrase.predicate == Predicate::bisects || phrase.predicate == Predicate::inside_angle) sort_pair(1, 3);
   for (const std::string& q : p) text += q;
   return text;

@@ -57,12 +57,12 @@ class RuleBook {
 
 void offer_givens(const Statement& statement, const Catalogue& catalogue, RuleId given, Knowledge& knowledge) {
   for (std::size_t i = 0; i < statement.givens.size(); ++i) {
-    const Meaning meaning = meaning_of(statement.givens[i].phrase, knowledge.arrangement, knowledge.unknowns);
-    if (meaning.forms.empty()) continue;
+    std::vector<Form> says = given_forms(statement.givens[i].phrase, knowledge.arrangement, knowledge.unknowns);
+    if (says.empty()) continue;
     Instance instance;
     instance.rule = given;
     instance.hypothesis = static_cast<int>(i);
-    instance.conclusions = meaning.forms;
+    instance.conclusions = std::move(says);
     instance.cost = catalogue[given].cost;
     knowledge.offer(std::move(instance));
   }

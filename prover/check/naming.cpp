@@ -138,6 +138,12 @@ std::optional<Equation> Naming::fact(FactKind kind, const Points& p) {
       const Points touching = line(p[0], p[1]);
       return named({touching[0], touching[1], p[2], p[3]});
     }
+    case FactKind::tangent_through: {  // two points of the line, the touching point, two more of the circle
+      if (p.size() != 5 || p[0] == p[1] || !distinct({p[2], p[3], p[4]})) return std::nullopt;
+      if (!positions_.lines().collinear(p[0], p[1], p[2])) return std::nullopt;
+      const Points touching = line(p[0], p[1]);
+      return named({touching[0], touching[1], p[2], std::min(p[3], p[4]), std::max(p[3], p[4])});
+    }
   }
   return std::nullopt;
 }

@@ -1,4 +1,6 @@
 // What phrases say as equations.
+#include <set>
+
 #include "prover/check/reading.hpp"
 
 namespace prover::replay {
@@ -24,6 +26,20 @@ class Writer {
 
   void equal_lengths(PointId a, PointId b, PointId c, PointId d) {
     difference(naming_.length(a, b), naming_.length(c, d));
+  }
+
+  // Each point is on one circle with the first: P is on the circle round O through Q when theirs are the same.
+  void one_circle(PointId centre, const Points& on) {
+    if (std::set<PointId>(on.begin(), on.end()).size() != on.size()) out_.readable = false;
+    for (std::size_t i = 1; i < on.size(); ++i)
+      difference(naming_.fact(FactKind::circle, {centre, on[0]}), naming_.fact(FactKind::circle, {centre, on[i]}));
+  }
+
+  void concyclic(const Points& p) {
+    for (std::size_t i = 0; i < p.size(); ++i)
+      for (std::size_t j = i + 1; j < p.size(); ++j)
+        for (std::size_t k = j + 1; k < p.size(); ++k)
+          for (std::size_t l = k + 1; l < p.size(); ++l) fact(FactKind::concyclic, {p[i], p[j], p[k], p[l]});
   }
 
   // Lines that meet in a named point make right angles there; others are perpendicular as a fact.
@@ -195,22 +211,26 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
     case Predicate::diameter:
       on_line(p);
       say.equal_lengths(p[2], p[0], p[2], p[1]);
+      say.one_circle(p[2], {p[0], p[1]});
       break;
     case Predicate::circle:
     case Predicate::circle_cyclic:
-      for (std::size_t i = 1; i < p.size(); ++i) {
-        say.fact(FactKind::circle, {p[0], p[i]});
-        if (i > 1) say.equal_lengths(p[0], p[i - 1], p[0], p[i]);
-      }
+      say.one_circle(p[0], {p.begin() + 1, p.end()});
       break;
     case Predicate::concyclic:
     case Predicate::concyclic_cyclic:
-      for (std::size_t i = 0; i < p.size(); ++i)
-        for (std::size_t j = i + 1; j < p.size(); ++j)
-          for (std::size_t k = j + 1; k < p.size(); ++k)
-            for (std::size_t l = k + 1; l < p.size(); ++l)
-              say.fact(FactKind::concyclic, {p[i], p[j], p[k], p[l]});
+      say.concyclic(p);
       break;
+    case Predicate::tangent_circumcircle: {
+      Points others;
+      for (std::size_t i = 2; i < p.size(); ++i)
+        if (p[i] != p[1]) others.push_back(p[i]);
+      if (others.size() == 3) say.concyclic({p[1], others[0], others[1], others[2]});
+      for (std::size_t i = 0; i < others.size(); ++i)
+        for (std::size_t j = i + 1; j < others.size(); ++j)
+          say.fact(FactKind::tangent_through, {p[0], p[1], p[1], others[i], others[j]});
+      break;
+    }
     case Predicate::tangent:
       say.fact(FactKind::tangent, {p[0], p[1], p[1], p[2]});
       break;
@@ -257,10 +277,19 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
     case Predicate::inside_circle:
     case Predicate::outside_polygon:
     case Predicate::outside_circle:
-    case Predicate::tangent_circumcircle:
       result.readable = false;
       break;
   }
+  return result;
+}
+
+Claims consequences_of(const Phrase& given, const Points& place, Naming& naming) {
+  Claims result = claims_of(given, place, naming);
+  if (!result.readable) return result;
+  if (given.predicate != Predicate::circle && given.predicate != Predicate::circle_cyclic) return result;
+  Points on;
+  for (std::size_t i = 1; i < given.points.size(); ++i) on.push_back(place[given.points[i].index()]);
+  Writer(naming, result).concyclic(on);
   return result;
 }
 

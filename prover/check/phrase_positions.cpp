@@ -172,6 +172,12 @@ Placement placement_of(const Phrase& phrase, const Points& place) {
     case Predicate::tangent:
       say.position(triangle(p[0], p[1], p[2]));
       break;
+    case Predicate::tangent_circumcircle:  // the circle is a triangle's, and all of it is on one side of the tangent
+      say.position(triangle(p[2], p[3], p[4]));
+      for (std::size_t i = 2; i < 5; ++i)
+        for (std::size_t j = i + 1; j < 5; ++j)
+          if (p[i] != p[1] && p[j] != p[1]) say.same_side(p[i], p[j], p[0], p[1]);
+      break;
     case Predicate::bisects:
     case Predicate::inside_angle:
       say.inside_angle(p[0], p[1], p[2], p[3]);
@@ -207,7 +213,6 @@ Placement placement_of(const Phrase& phrase, const Points& place) {
     case Predicate::inside_circle:
     case Predicate::outside_polygon:
     case Predicate::outside_circle:
-    case Predicate::tangent_circumcircle:
       result.readable = false;
       break;
   }

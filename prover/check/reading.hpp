@@ -35,6 +35,8 @@ struct Claims {
 };
 
 Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming);
+// What a given says as equations: its claims, and of any four points on a circle that they are concyclic.
+Claims consequences_of(const Phrase& given, const Points& place, Naming& naming);
 // A sum of quantities; `claims` learns what is degenerate or unreadable.
 Equation equation_of(const Expression& expression, const Points& place, Naming& naming, Claims& claims);
 

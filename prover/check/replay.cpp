@@ -206,7 +206,7 @@ class Replay {
     if (instance.hypothesis < 0 || static_cast<std::size_t>(instance.hypothesis) >= statement_.givens.size())
       return "there is no such given";
     const Given& given = statement_.givens[static_cast<std::size_t>(instance.hypothesis)];
-    const Claims claims = claims_of(given.phrase, identity_, naming_);
+    const Claims claims = consequences_of(given.phrase, identity_, naming_);
     if (!claims.readable) return "the given is not one that we can use";
     for (const Equation& conclusion : read.conclusions)
       if (!in_span(conclusion, claims.all())) return "the given does not say this";

@@ -38,7 +38,9 @@ std::string objection_to_pattern(const Step& step, Naming& naming,
       if (!placement.readable || !claims.readable || !claims.complete || !claims.choice.empty() ||
           claims.degenerate)
         return what + " has no meaning at these places";
-      if (!naming.positions().follows(placement)) return what + " is not known of the figure";
+      // That three points of a circle are not on a line follows from what the premises show of them.
+      if (phrase.predicate != Predicate::circle && !naming.positions().follows(placement))
+        return what + " is not known of the figure";
       for (const auto& group : claims.groups)
         if (!shown(group, step.premises)) return what + " is not among the premises";
       for (const Equation& difference : claims.positive)

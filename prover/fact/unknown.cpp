@@ -75,6 +75,8 @@ std::string describe_fact(const Unknown& u, const Names& names) {
     case FactKind::tangent:
       return letters(p, names, 0, 2) + " touches the circle with centre " + names.of(p[3]) + " at " +
              names.of(p[2]);
+    case FactKind::tangent_through:
+      return letters(p, names, 0, 2) + " touches the circle " + letters(p, names, 2) + " at " + names.of(p[2]);
   }
   return {};
 }
@@ -86,6 +88,22 @@ std::string with_coefficient(const Rational& c, const std::string& what) {
 }
 
 }  // namespace
+
+std::vector<PointId> on_one_circle(const Form& form, const UnknownTable& unknowns) {
+  if (form.terms.size() != 2 || !form.constant.is_zero()) return {};
+  const Unknown& a = unknowns[form.terms[0].first];
+  const Unknown& b = unknowns[form.terms[1].first];
+  for (const Unknown* u : {&a, &b})
+    if (u->kind != UnknownKind::fact || u->fact != FactKind::circle) return {};
+  if (a.points[0] != b.points[0] || !(form.terms[0].second + form.terms[1].second).is_zero()) return {};
+  return {a.points[0], std::min(a.points[1], b.points[1]), std::max(a.points[1], b.points[1])};
+}
+
+bool is_fact(const Form& form, const UnknownTable& unknowns) {
+  return (form.terms.size() == 1 && form.constant.is_zero() &&
+          unknowns[form.terms[0].first].kind == UnknownKind::fact) ||
+         !on_one_circle(form, unknowns).empty();
+}
 
 std::string describe(const Unknown& u, const Names& names) {
   switch (u.kind) {
@@ -102,9 +120,9 @@ std::string describe(const Unknown& u, const Names& names) {
 }
 
 std::string describe_equation(const Form& form, const UnknownTable& unknowns, const Names& names) {
-  if (form.terms.size() == 1 && form.constant.is_zero() &&
-      unknowns[form.terms[0].first].kind == UnknownKind::fact)
-    return describe(unknowns[form.terms[0].first], names);
+  if (const auto circle = on_one_circle(form, unknowns); !circle.empty())
+    return names.of(circle[1]) + " and " + names.of(circle[2]) + " lie on one circle with centre " + names.of(circle[0]);
+  if (is_fact(form, unknowns)) return describe(unknowns[form.terms[0].first], names);
   bool degrees = false;
   std::string left, right;
   // The side with more positive terms goes left.

@@ -30,10 +30,12 @@ enum class FactKind {
   square,
   kite,            // a b c d with ab = ad, cb = cd: canonical under exchange of b and d, and of a and c
   trapezium,       // a b c d with ab parallel to dc: canonical under the symmetries that keep the parallel pair
-  circle,          // centre, then the points on it, sorted (one fact per point: centre, point)
+  circle,          // centre O, point P: the circle round O through P. Alone it says nothing; P and Q are on one circle
+                   // round O when theirs differ by zero, so that what is tied point by point is tied altogether
   concyclic,       // four points, sorted
   joined,          // two points, sorted: the line through them, which no sentence names, has been drawn
-  tangent,         // line (its first two points), touching point, centre
+  tangent,         // line (its first two points), touching point T, centre O: touches the circle round O through T
+  tangent_through, // line (its first two points), touching point T, two more points of the circle, sorted
 };
 
 enum class UnknownKind { angle, length, number, fact };
@@ -62,6 +64,11 @@ class UnknownTable {
 };
 
 // In textbook signs: "∠KLM", "KL", "x", "KL ∥ MN"; and a form as an equation: "∠KLM + ∠LMK = 180°".
+// The points on one circle that a form of two circle unknowns speaks of: O, P, Q; empty for any other form.
+std::vector<PointId> on_one_circle(const Form& form, const UnknownTable& unknowns);
+// Facts have words, not an equation: one fact, or two points on one circle.
+bool is_fact(const Form& form, const UnknownTable& unknowns);
+
 std::string describe(const Unknown& unknown, const Names& names);
 std::string describe_equation(const Form& form, const UnknownTable& unknowns, const Names& names);
 

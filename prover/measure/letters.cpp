@@ -71,8 +71,8 @@ bool has_meaning(const Phrase& phrase) {
     case Predicate::same_side:
     case Predicate::opposite_sides:
       return p[2] != p[3] && all_different({p[0], p[2], p[3]}) && all_different({p[1], p[2], p[3]});
-    case Predicate::tangent_circumcircle:
-      return p[0] != p[1] && all_different({p[2], p[3], p[4]});
+    case Predicate::tangent_circumcircle:  // the line meets the circle at T alone
+      return p[0] != p[1] && all_different({p[2], p[3], p[4]}) && std::count(p.begin() + 2, p.end(), p[0]) == 0;
     case Predicate::triangle:
     case Predicate::acute:
     case Predicate::line_order:

@@ -85,8 +85,9 @@ class Board {
     std::vector<Form> gained;  // values that the line settles
     std::vector<std::string> given_texts;
     for (const Form& claim : claims) {
-      if (is_fact(claim)) {
-        line.rows.push_back(fact_text(instance, claim));
+      if (is_fact(claim, unknowns_)) {
+        const std::string fact = fact_text(instance, claim);  // a circle through several points has several forms
+        if (std::find(line.rows.begin(), line.rows.end(), fact) == line.rows.end()) line.rows.push_back(fact);
         continue;
       }
       const ClaimRows rows = claim_rows(claim, known_, names_, wanted_);
@@ -172,11 +173,6 @@ class Board {
     if (reason.find(list) != std::string::npos) return;
     const bool addition = rule.builtin == Builtin::angle_addition || rule.builtin == Builtin::segment_addition;
     reason = addition ? list : reason + ", given " + list;
-  }
-
-  bool is_fact(const Form& form) const {
-    return form.terms.size() == 1 && form.constant.is_zero() &&
-           unknowns_[form.terms[0].first].kind == UnknownKind::fact;
   }
 
   // A fact in the words of the rule, with its places: the letters stay in corresponding order.

@@ -25,12 +25,12 @@ std::vector<PointId> points_of(const Phrase& phrase) {
 
 struct Uses {
   std::size_t premises = 0, conclusions = 0;
-  bool in_shape = false;  // a corner of a named polygon: the kite needs its apex, used again or not
+  bool in_shape = false;  // a corner of a named polygon or a point of a circle: needed, used again or not
   Span first;
 };
 
-bool names_polygon(Predicate predicate) {
-  return predicate == Predicate::kite || predicate == Predicate::trapezium || predicate == Predicate::parallelogram ||
+bool names_shape(Predicate predicate) {
+  return predicate == Predicate::circle || predicate == Predicate::kite || predicate == Predicate::trapezium || predicate == Predicate::parallelogram ||
          predicate == Predicate::rectangle || predicate == Predicate::rhombus || predicate == Predicate::square ||
          predicate == Predicate::regular_polygon;
 }
@@ -45,7 +45,7 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
         Uses& use = uses[p.index()];
         if (use.premises + use.conclusions == 0) use.first = phrase.span;
         ++(use.*counter);
-        use.in_shape = use.in_shape || names_polygon(phrase.predicate);
+        use.in_shape = use.in_shape || names_shape(phrase.predicate);
       }
   };
   count(rule.given, &Uses::premises);
@@ -175,6 +175,7 @@ RulePart part_of(Predicate predicate) {
     case Predicate::concyclic:
     case Predicate::diameter:
     case Predicate::tangent:
+    case Predicate::tangent_circumcircle:
     case Predicate::regular_polygon:
     case Predicate::parallelogram:
     case Predicate::rectangle:
@@ -195,7 +196,6 @@ RulePart part_of(Predicate predicate) {
     case Predicate::foot:
     case Predicate::perpendicular_bisector:
     case Predicate::isosceles:
-    case Predicate::tangent_circumcircle:
     case Predicate::simple_polygon:
     case Predicate::outside_polygon:
     case Predicate::inside_circle:

@@ -42,6 +42,8 @@ std::string word(FactKind kind) {
       return "joined";
     case FactKind::tangent:
       return "tangent";
+    case FactKind::tangent_through:
+      return "tangent_through";
   }
   return "fact";
 }

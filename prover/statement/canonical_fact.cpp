@@ -62,6 +62,20 @@ UnknownId line_fact(FactKind kind, PointId a, PointId b, PointId c, PointId d, c
   return unknowns.intern({UnknownKind::fact, kind, {p[0], p[1], q[0], q[1]}, {}});
 }
 
+UnknownId tangent_fact(PointId a, PointId touching, std::vector<PointId> circle, const Arrangement& arrangement,
+                       UnknownTable& unknowns) {
+  const LineId line = arrangement.line(a, touching);
+  if (!line.valid()) return {};
+  Points p = arrangement.points_on(line);
+  std::sort(p.begin(), p.end());
+  p.resize(2);
+  p.push_back(touching);
+  std::sort(circle.begin(), circle.end());
+  p.insert(p.end(), circle.begin(), circle.end());
+  const FactKind kind = circle.size() == 1 ? FactKind::tangent : FactKind::tangent_through;
+  return unknowns.intern({UnknownKind::fact, kind, std::move(p), {}});
+}
+
 UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& unknowns) {
   switch (kind) {
     case FactKind::collinear:
@@ -90,6 +104,7 @@ UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& u
     case FactKind::perpendicular:
     case FactKind::circle:
     case FactKind::tangent:
+    case FactKind::tangent_through:
       break;
   }
   return unknowns.intern({UnknownKind::fact, kind, std::move(points), {}});
@@ -126,6 +141,10 @@ std::optional<FactKind> fact_kind_of(const Phrase& phrase) {
       return FactKind::concyclic;
     case Predicate::tangent:
       return FactKind::tangent;
+    case Predicate::tangent_circumcircle:
+      return FactKind::tangent_through;
+    case Predicate::circle:
+      return FactKind::circle;
     case Predicate::relation:
     case Predicate::triangle:
     case Predicate::acute:
@@ -142,11 +161,9 @@ std::optional<FactKind> fact_kind_of(const Phrase& phrase) {
     case Predicate::isosceles_at:
     case Predicate::equilateral:
     case Predicate::right_angled:
-    case Predicate::circle:
     case Predicate::circle_cyclic:
     case Predicate::concyclic_cyclic:
     case Predicate::diameter:
-    case Predicate::tangent_circumcircle:
     case Predicate::bisects:
     case Predicate::convex:
     case Predicate::simple_polygon:
@@ -207,11 +224,14 @@ std::vector<std::vector<PointId>> readings(FactKind kind, const std::vector<Poin
       while (std::next_permutation(order.begin(), order.end()));
       break;
     }
+    case FactKind::circle:  // O, P, Q
+      all = {p, pick({0, 2, 1})};
+      break;
     case FactKind::parallel:
     case FactKind::perpendicular:
-    case FactKind::circle:
     case FactKind::joined:
     case FactKind::tangent:
+    case FactKind::tangent_through:
       all = {p};
       break;
   }

@@ -13,6 +13,10 @@ namespace prover {
 // the same line.
 UnknownId line_fact(FactKind kind, PointId a, PointId b, PointId c, PointId d, const Arrangement& arrangement,
                     UnknownTable& unknowns);
+// The line through a and the touching point, which touches the circle round a centre (`circle`: that one point) or
+// the circle through two more points; not valid when the line is not drawn.
+UnknownId tangent_fact(PointId a, PointId touching, std::vector<PointId> circle, const Arrangement& arrangement,
+                       UnknownTable& unknowns);
 // Every other kind of fact, by its points.
 UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& unknowns);
 

@@ -1,6 +1,7 @@
 #include "prover/statement/meaning.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "prover/statement/canonical_fact.hpp"
@@ -18,6 +19,13 @@ void add_convex(const Points& p, std::size_t from, std::vector<Position>& positi
     for (std::size_t k = 3; k < n; ++k)
       positions.push_back({PositionKind::same_side, p[from + (i + 2) % n], p[from + (i + k) % n], p[from + i],
                            p[from + (i + 1) % n]});
+}
+
+// The points of the circle other than the one where the line touches it (of a tangent_circumcircle).
+Points without(PointId touching, const Points& p) {
+  Points others;
+  std::copy_if(p.begin() + 2, p.end(), std::back_inserter(others), [&](PointId q) { return q != touching; });
+  return others;
 }
 
 class Reader {
@@ -99,6 +107,28 @@ class Reader {
 
   void fact(FactKind kind, const Points& points) { add(Form::of(point_fact(kind, points, unknowns_))); }
 
+  // P and Q are on one circle round O.
+  void one_circle(PointId o, PointId p, PointId q) {
+    meaning_.degenerate = meaning_.degenerate || o == p || o == q || p == q;
+    Form difference = Form::of(point_fact(FactKind::circle, {o, p}, unknowns_));
+    add(difference.add(Form::of(point_fact(FactKind::circle, {o, q}, unknowns_)), -1));
+  }
+
+  void concyclic(const Points& p, std::size_t from) {
+    for (std::size_t i = from; i < p.size(); ++i)
+      for (std::size_t j = i + 1; j < p.size(); ++j)
+        for (std::size_t k = j + 1; k < p.size(); ++k)
+          for (std::size_t l = k + 1; l < p.size(); ++l) fact(FactKind::concyclic, {p[i], p[j], p[k], p[l]});
+  }
+
+  void tangent(PointId p, PointId touching, const Points& circle) {
+    const UnknownId fact = tangent_fact(p, touching, circle, arrangement_, unknowns_);
+    if (fact.valid())
+      add(Form::of(fact));
+    else
+      meaning_.degenerate = true;
+  }
+
   void add(Form form) { meaning_.forms.push_back(std::move(form)); }
 
  private:
@@ -144,8 +174,6 @@ std::vector<Position> positions_of(const Phrase& phrase, const std::vector<Point
     case Predicate::foot:
     case Predicate::circle:
     case Predicate::concyclic:
-    case Predicate::tangent:
-    case Predicate::tangent_circumcircle:
     case Predicate::simple_polygon:
     case Predicate::kite:
     case Predicate::inside_circle:
@@ -209,6 +237,16 @@ std::vector<Position> positions_of(const Phrase& phrase, const std::vector<Point
     case Predicate::circle_cyclic:
       add_convex(p, 1, positions);
       break;
+    case Predicate::tangent:
+      not_collinear(p[0], p[1], p[2]);
+      break;
+    case Predicate::tangent_circumcircle: {  // a circle lies on one side of its tangent
+      not_collinear(p[2], p[3], p[4]);
+      const Points others = without(p[1], p);
+      for (std::size_t i = 1; i < others.size(); ++i)
+        positions.push_back({PositionKind::same_side, others[0], others[i], p[0], p[1]});
+      break;
+    }
     case Predicate::inside_polygon:
       if (p.size() == 4)
         for (std::size_t i = 0; i < 3; ++i)
@@ -329,30 +367,30 @@ Meaning meaning_of(const Phrase& phrase, const std::vector<PointId>& place, cons
       break;
     case Predicate::diameter:
       reader.equal_lengths(p[2], p[0], p[2], p[1]);
+      reader.one_circle(p[2], p[0], p[1]);
       break;
     case Predicate::circle:
     case Predicate::circle_cyclic:
-      for (std::size_t i = 1; i < p.size(); ++i) {
-        reader.fact(FactKind::circle, {p[0], p[i]});
-        if (i > 1 && arrangement.line(p[0], p[i - 1]).valid() && arrangement.line(p[0], p[i]).valid())
-          reader.equal_lengths(p[0], p[i - 1], p[0], p[i]);
-      }
+      meaning.degenerate = meaning.degenerate || std::set<PointId>(p.begin(), p.end()).size() != p.size();
+      for (std::size_t i = 2; i < p.size(); ++i) reader.one_circle(p[0], p[1], p[i]);
       break;
     case Predicate::concyclic:
     case Predicate::concyclic_cyclic:
       meaning.degenerate = meaning.degenerate || std::set<PointId>(p.begin(), p.end()).size() != p.size();
-      for (std::size_t i = 0; i < p.size(); ++i)
-        for (std::size_t j = i + 1; j < p.size(); ++j)
-          for (std::size_t k = j + 1; k < p.size(); ++k)
-            for (std::size_t l = k + 1; l < p.size(); ++l)
-              reader.fact(FactKind::concyclic, {p[i], p[j], p[k], p[l]});
+      reader.concyclic(p, 0);
       break;
     case Predicate::tangent:
-      reader.fact(FactKind::tangent, {std::min(p[0], p[1]), std::max(p[0], p[1]), p[1], p[2]});
+      reader.tangent(p[0], p[1], {p[2]});
+      meaning.degenerate = meaning.degenerate || p[1] == p[2];
       break;
-    case Predicate::tangent_circumcircle:
-      meaning.unsupported = true;
+    case Predicate::tangent_circumcircle: {
+      const Points others = without(p[1], p);
+      meaning.degenerate = meaning.degenerate || std::set<PointId>(p.begin() + 2, p.end()).size() != 3;
+      for (std::size_t i = 0; i < others.size(); ++i)
+        for (std::size_t j = i + 1; j < others.size(); ++j) reader.tangent(p[0], p[1], {others[i], others[j]});
+      if (others.size() == 3) reader.fact(FactKind::concyclic, {p[1], p[2], p[3], p[4]});
       break;
+    }
   }
   return meaning;
 }
@@ -361,6 +399,15 @@ Meaning meaning_of(const Phrase& phrase, const Arrangement& arrangement, Unknown
   Points identity;
   for (std::size_t i = 0; i < arrangement.point_count(); ++i) identity.emplace_back(static_cast<std::int64_t>(i));
   return meaning_of(phrase, identity, arrangement, unknowns);
+}
+
+std::vector<Form> given_forms(const Phrase& phrase, const Arrangement& arrangement, UnknownTable& unknowns) {
+  Meaning meaning = meaning_of(phrase, arrangement, unknowns);
+  const bool circle = phrase.predicate == Predicate::circle || phrase.predicate == Predicate::circle_cyclic;
+  constexpr std::size_t most_points = 24;  // four of each: more would fill the memory with facts that no one needs
+  if (circle && !meaning.degenerate && phrase.points.size() <= most_points)
+    Reader(arrangement, unknowns, meaning).concyclic(phrase.points, 1);
+  return std::move(meaning.forms);
 }
 
 Form form_of(const Expression& expression, const std::vector<PointId>& place, const Arrangement& arrangement,

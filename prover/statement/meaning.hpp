@@ -27,10 +27,13 @@
 //   inside_angle P A B C        –                                       P, A same side of BC; P, C same side of BA
 //   same_side, opposite_sides   –                                       itself
 //   congruent, similar          the fact                                –
-//   circle O P Q …              OP = OQ = …; circle(O, P) for each      –
-//   diameter A B O              OA = OB                                 O between A and B
+//   circle O P Q …              circle(O, P) − circle(O, Q), …          cyclic order: convex; as a given also
+//                                                                       concyclic: `given_forms`
+//   diameter A B O              OA = OB; circle(O, A) − circle(O, B)    O between A and B
 //   concyclic (cyclic)          concyclic(every four)                   cyclic order: convex
-//   tangent                     the fact
+//   tangent P T O               the fact                                P, T, O not collinear
+//   tangent_circumcircle P T …  tangent_through T, each two others      the others on one side of the tangent
+//                               T none of the three: also concyclic
 #pragma once
 #include <vector>
 
@@ -51,6 +54,9 @@ struct Meaning {
 Meaning meaning_of(const Phrase& phrase, const std::vector<PointId>& place, const Arrangement& arrangement,
                    UnknownTable& unknowns);
 Meaning meaning_of(const Phrase& phrase, const Arrangement& arrangement, UnknownTable& unknowns);
+
+// What a given says: its meaning, and of four points on a circle round a named centre also that they are concyclic.
+std::vector<Form> given_forms(const Phrase& phrase, const Arrangement& arrangement, UnknownTable& unknowns);
 
 // The position facts alone; they do not depend on the arrangement (polygons of a rule: convex).
 std::vector<Position> positions_of(const Phrase& phrase, const std::vector<PointId>& place);

@@ -92,7 +92,10 @@ void prove_claim(const Phrase& claim, const LinearSystem& closure, const Arrange
   } else {
     goal.forms.insert(goal.forms.end(), meaning.forms.begin(), meaning.forms.end());
   }
-  if (claim.predicate == Predicate::parallel) return;  // the fact brings its positions with it
+  // These facts bring their positions with them.
+  if (claim.predicate == Predicate::parallel || claim.predicate == Predicate::tangent ||
+      claim.predicate == Predicate::tangent_circumcircle)
+    return;
   for (const Position& position : meaning.positions) {
     goal.positions.push_back(canonical(position));
     if (!arrangement.known(position) && goal.missing_position.empty())

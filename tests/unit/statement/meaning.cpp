@@ -1,6 +1,7 @@
 // The table in prover/statement/meaning.hpp, row by row.
 #include "prover/statement/meaning.hpp"
 
+#include "prover/algebra/linear_system.hpp"
 #include "tests/unit/statement/told.hpp"
 
 using namespace prover;
@@ -132,9 +133,50 @@ TEST_CASE("congruent and similar are facts about two triangles") {
   CHECK(positions(told, "triangles KLM and PQR are similar").size() == 2);
 }
 
-TEST_CASE("points on a circle mean equal radii where these are drawn") {
-  Told told("circle: centre O through K, L; OK = OL");
-  const Words means = told.means("circle: centre O through K, L");
-  CHECK(std::count(means.begin(), means.end(), "OK = OL") == 1);
-  CHECK(std::count(means.begin(), means.end(), "K lies on the circle with centre O") == 1);
+TEST_CASE("points on a circle are tied to its centre, whether or not radii are drawn, and not to one another by length") {
+  Told told("circle: centre O through K, L, M; OK = OL");
+  CHECK(told.means("circle: centre O through K, L, M") ==
+        Words{"K and L lie on one circle with centre O", "K and M lie on one circle with centre O"});
+  CHECK(told.meaning("circle: centre O through K, K").degenerate);
+  LinearSystem known;
+  for (const Form& form : told.meaning("circle: centre O through K, L").forms) known.add(form);
+  for (const Form& form : told.meaning("circle: centre O through L, M").forms) known.add(form);
+  CHECK(known.entails(told.form("circle: centre O through K, M")));
+  CHECK_FALSE(known.entails(told.form("OK = OL")));
+}
+
+TEST_CASE("circles round two centres are two, though they share points") {
+  Told told("circle: centre O through K, L; circle: centre P through L, M; triangle: KLM");
+  LinearSystem known;
+  for (const char* said : {"circle: centre O through K, L", "circle: centre P through L, M"})
+    for (const Form& form : told.meaning(said).forms) known.add(form);
+  CHECK_FALSE(known.entails(told.form("circle: centre O through K, M")));
+  CHECK_FALSE(known.entails(told.form("circle: centre P through K, M")));
+}
+
+TEST_CASE("only a given says of four points round a centre that they are concyclic") {
+  Told told("circle: centre O through K, L, M, N");
+  const Phrase phrase = told.phrase("circle: centre O through K, L, M, N");
+  const auto has = [&](const std::vector<Form>& forms) {
+    const Form concyclic = told.form("concyclic: K, L, M, N");
+    return std::find(forms.begin(), forms.end(), concyclic) != forms.end();
+  };
+  CHECK(has(given_forms(phrase, told.figure, told.unknowns)));
+  CHECK_FALSE(has(meaning_of(phrase, told.figure, told.unknowns).forms));
+}
+
+TEST_CASE("a tangent is a fact about its line, whichever point names it, the contact point and the circle") {
+  Told told("line: K, T, M in this order; tangent: line KT touches circle O at T; circle: centre O through T, L; triangle: KLM");
+  CHECK(told.form("tangent: line KT touches circle O at T") == told.form("tangent: line MT touches circle O at T"));
+  CHECK_FALSE(told.form("tangent: line KT touches circle O at T") == told.form("tangent: line TK touches circle O at K"));
+  CHECK(told.form("tangent: line KT touches circle TLO at T") == told.form("tangent: line MT touches circle OLT at T"));
+  CHECK_FALSE(told.form("tangent: line KT touches circle TLO at T") == told.form("tangent: line KT touches circle O at T"));
+}
+
+TEST_CASE("a circle that is named by three points and touched at a fourth is the circle of all four") {
+  Told told("tangent: line PT touches circle KLM at T; triangle: KLM");
+  CHECK(told.means("tangent: line PT touches circle KLM at T").size() == 4);
+  const auto all = told.meaning("tangent: line PT touches circle KLM at T").forms;
+  CHECK(std::find(all.begin(), all.end(), told.form("concyclic: K, L, M, T")) != all.end());
+  CHECK(told.says("sides: K and L on the same side of PT"));
 }
