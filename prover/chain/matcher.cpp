@@ -269,6 +269,16 @@ void Matcher::run(const MatchPlan& plan, std::size_t step) {
   }
 }
 
+void Matcher::offer_where_known(const std::vector<PointId>& places) {
+  places_ = places;
+  const MatchPlan& plan = plans_->front();
+  bool known = first_of_its_images();
+  for (std::size_t i = plan.given_count; i < plan.conditions.size() && known; ++i)
+    known = positions_known(plan.conditions[i]);
+  places_.assign(places_.size(), PointId());
+  if (known) offer_at(places);
+}
+
 void Matcher::offer_at(const std::vector<PointId>& places) {
   const Rule& rule = catalogue_[rule_];
   const Arrangement& figure = knowledge_.arrangement;

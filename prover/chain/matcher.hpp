@@ -19,6 +19,8 @@ class Matcher {
   const MatchPlan& plan() const { return plans_->front(); }
   RuleId rule() const { return rule_; }
 
+  // The same for places found elsewhere: only when the rule's positions are known there, and once for all its images.
+  void offer_where_known(const std::vector<PointId>& places);
   // The instance at the given places, when all that depends on the figure alone holds.
   void offer_at(const std::vector<PointId>& places);
 

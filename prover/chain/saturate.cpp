@@ -8,6 +8,7 @@
 #include "prover/chain/knowledge.hpp"
 #include "prover/chain/matcher.hpp"
 #include "prover/chain/shapes.hpp"
+#include "prover/chain/tied_parts.hpp"
 #include "prover/chain/triangle_pairs.hpp"
 #include "prover/statement/canonical_fact.hpp"
 #include "prover/statement/meaning.hpp"
@@ -15,6 +16,36 @@
 namespace prover {
 
 namespace {
+
+bool is_of_circles(const Phrase& phrase) {
+  switch (fact_kind_of(phrase).value_or(FactKind::joined)) {
+    case FactKind::circle:
+    case FactKind::concyclic:
+    case FactKind::tangent:
+    case FactKind::tangent_through:
+      return true;
+    default:
+      return phrase.predicate == Predicate::circle_cyclic || phrase.predicate == Predicate::concyclic_cyclic ||
+             phrase.predicate == Predicate::diameter;
+  }
+}
+
+// A circle that no sentence speaks of is a new line, as it were: where the text has none, rules that only find a
+// circle with its centre, or a tangent, are left out. (Concyclic points are found everywhere.)
+std::vector<bool> in_use(const Catalogue& catalogue, std::vector<bool> allowed, const Statement& statement) {
+  bool circles = std::any_of(statement.givens.begin(), statement.givens.end(),
+                             [](const Given& given) { return is_of_circles(given.phrase); });
+  for (const Goal& goal : statement.goals)
+    circles = circles || std::any_of(goal.claims.begin(), goal.claims.end(), is_of_circles);
+  for (std::size_t i = 0; i < catalogue.rules.size() && !circles; ++i) {
+    const auto& then = catalogue.rules[i].then;
+    if (!then.empty() && std::all_of(then.begin(), then.end(), [](const Phrase& phrase) {
+          return is_of_circles(phrase) && fact_kind_of(phrase) != FactKind::concyclic;
+        }))
+      allowed[i] = false;
+  }
+  return allowed;
+}
 
 // The rules of one run, sorted by how they are matched. Those that rest on facts get a matcher when facts of their
 // kinds are first known.
@@ -26,15 +57,22 @@ class RuleBook {
       if (allowed[id.index()])
         pair_rules.emplace_back(Matcher(catalogue, id, *plans, knowledge), std::nullopt);
     for (auto& [matcher, pairs] : pair_rules) pairs.emplace(catalogue[matcher.rule()], matcher, knowledge);
+    for (const RuleId id : plans->figure_rules()) {
+      if (!allowed[id.index()]) continue;
+      if (auto tied = TiedParts::of(catalogue[id]))
+        tied_rules.emplace_back(Matcher(catalogue, id, *plans, knowledge), std::move(*tied));
+      else
+        figure_rules_.push_back(id);
+    }
   }
 
   std::shared_ptr<const PlanBook> plans;
   std::vector<std::pair<Matcher, std::optional<TrianglePairs>>> pair_rules;
+  std::vector<std::pair<Matcher, TiedParts>> tied_rules;
 
   RuleId shape(Builtin kind) const { return plans->shape(kind); }
   void match_figure() {
-    for (const RuleId id : plans->figure_rules())
-      if (allowed_[id.index()]) Matcher(catalogue_, id, *plans, knowledge_).match_figure();
+    for (const RuleId id : figure_rules_) Matcher(catalogue_, id, *plans, knowledge_).match_figure();
   }
   void match_facts(std::size_t since, std::size_t until) {
     FactKinds fresh = 0;
@@ -51,6 +89,7 @@ class RuleBook {
   const Catalogue& catalogue_;
   const std::vector<bool>& allowed_;
   Knowledge& knowledge_;
+  std::vector<RuleId> figure_rules_;
   std::map<RuleId, Matcher> fact_rules_;
   FactKinds known_ = 0;
 };
@@ -107,7 +146,8 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
                     UnknownTable& unknowns, const std::vector<Form>& goal, const ChainOptions& options,
                     const Budget& budget) {
   Knowledge knowledge(arrangement, unknowns, budget);
-  RuleBook book(catalogue, options.allowed, knowledge);
+  const std::vector<bool> used = in_use(catalogue, options.allowed, statement);
+  RuleBook book(catalogue, used, knowledge);
   auto cost = [&](RuleId rule) { return catalogue[rule].cost; };
   auto may = [&](RuleId rule) { return rule.valid() && options.allowed[rule.index()]; };
 
@@ -153,6 +193,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
     }
     facts_seen = facts_now;
     for (auto& [matcher, pairs] : book.pair_rules) pairs->match(triangles);
+    for (auto& [matcher, tied] : book.tied_rules) tied.match(matcher, knowledge);
     offer_similar_triangles(sas, sss, catalogue, options.allowed, triangles, knowledge);
     if (may(similar_sides)) offer_similar_sides(similar_sides, cost(similar_sides), knowledge);
     const bool news = knowledge.settle();
