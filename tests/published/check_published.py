@@ -21,7 +21,7 @@ EXPECTED = HERE / "expected_to_hold.txt"
 PLAIN = "classroom, without circle"
 CIRCLE = "classroom, with circle"
 THEOREM = "theorem, without circle and added line"
-KINDS = [PLAIN, CIRCLE, THEOREM, "Euclid, Book I", "theorem, others", "olympiad", "adventitious angle", "false claim", "undetermined",
+KINDS = [PLAIN, CIRCLE, THEOREM, "Euclid, Books I and III", "theorem, others", "olympiad", "adventitious angle", "false claim", "undetermined",
          "contradictory"]
 
 # What may come of an item. `right` counts as passed, `not reached` as honest, the others make the check fail.
@@ -39,7 +39,7 @@ def kind_of(item, file):
     if item["answer"] in ("undetermined", "contradictory"):
         return item["answer"]
     if file == "euclid":
-        return "Euclid, Book I"
+        return "Euclid, Books I and III"
     if file == "classroom":
         return CIRCLE if has_circle(item) else PLAIN
     if item["kind"] == "theorem":
