@@ -87,6 +87,15 @@ class Circles {
       if (!circle.points.empty()) result.push_back(circle_phrase(circle, phrase.span));
     }
     std::replace(phrase.points.begin(), phrase.points.end(), stand_in::the_circle, circle.centre);
+    // "M lies on the circle": that of the points named before, not another one round the same centre.
+    const auto in_phrase = [&](PointId p) {
+      return std::find(phrase.points.begin(), phrase.points.end(), p) != phrase.points.end();
+    };
+    if (phrase.predicate == Predicate::circle && !circle.points.empty() &&
+        std::none_of(circle.points.begin(), circle.points.end(), in_phrase)) {
+      phrase.points.insert(phrase.points.begin() + 1, circle.points.begin(), circle.points.end());
+      phrase.point_spans.resize(phrase.points.size(), phrase.span);
+    }
     result.push_back(std::move(phrase));
     return result;
   }
