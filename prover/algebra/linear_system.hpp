@@ -33,6 +33,8 @@ class LinearSystem {
     return unknown.index() < row_of_.size() && row_of_[unknown.index()] >= 0;
   }
   std::size_t rank() const { return rows_.size(); }
+  // The rows, each "= 0", solved for an unknown that stands in no other row; in no particular order.
+  const Form& row(std::size_t i) const { return rows_[i].form; }
 
  private:
   struct Row {

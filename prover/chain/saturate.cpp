@@ -126,18 +126,34 @@ bool reached(const std::vector<Form>& goal, const Knowledge& knowledge) {
          std::all_of(goal.begin(), goal.end(), [&](const Form& form) { return knowledge.entails(form); });
 }
 
-// An angle that would not lie between 0° and 180°, or a length that is not positive: no such figure exists.
-std::vector<Form> impossible_value(const Knowledge& knowledge) {
+// An angle that would not lie between 0° and 180°, a length that is not positive, or such quantities that would make a
+// positive sum without being there (x + y + 20 = 0): no such figure exists.
+std::vector<Form> impossible_values(const Knowledge& knowledge) {
+  constexpr std::size_t enough = 6;
+  std::vector<Form> found;
+  const auto is_size = [&](UnknownId id) {
+    const UnknownKind kind = knowledge.unknowns[id].kind;
+    return kind == UnknownKind::angle || kind == UnknownKind::length;
+  };
   for (std::size_t i = 0; i < knowledge.unknowns.size(); ++i) {
     const UnknownId id(static_cast<std::int64_t>(i));
-    const UnknownKind kind = knowledge.unknowns[id].kind;
-    if (kind != UnknownKind::angle && kind != UnknownKind::length) continue;
+    if (!is_size(id)) continue;
     const auto value = knowledge.system().value(id);
     if (!value) continue;
-    if (value->sign() <= 0 || (kind == UnknownKind::angle && *value >= Rational(180)))
-      return {Form::of(id).add(Form::number(-*value))};
+    if (value->sign() <= 0 || (knowledge.unknowns[id].kind == UnknownKind::angle && *value >= Rational(180)))
+      found.push_back(Form::of(id).add(Form::number(-*value)));
+    if (found.size() == enough) return found;
   }
-  return {};
+  const Form* shortest = nullptr;
+  for (std::size_t i = 0; i < knowledge.system().rank(); ++i) {
+    const Form& row = knowledge.system().row(i);
+    const bool cannot_be = row.constant.sign() >= 0 && std::all_of(row.terms.begin(), row.terms.end(), [&](const auto& t) {
+                             return t.second.sign() > 0 && is_size(t.first);
+                           });
+    if (cannot_be && (shortest == nullptr || row.terms.size() < shortest->terms.size())) shortest = &row;
+  }
+  if (shortest != nullptr) found.push_back(*shortest);
+  return found;
 }
 
 }  // namespace
@@ -172,7 +188,9 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
   if (!book.pair_rules.empty() || may(sas) || may(sss)) triangles = drawn_triangles(arrangement);
   for (std::size_t facts_seen = 0;;) {
     ++result.rounds;
-    if (knowledge.contradictory()) {
+    // From an absurdity everything follows, in ways that nobody wants to read: the first one is taken.
+    result.impossible = impossible_values(knowledge);
+    if (knowledge.contradictory() || !result.impossible.empty()) {
       result.stop = StopReason::saturated;
       break;
     }
@@ -205,10 +223,9 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
     }
   }
   result.contradictory = knowledge.contradictory();
-  if (!result.contradictory) {
-    result.impossible = impossible_value(knowledge);
-    result.contradictory = !result.impossible.empty();
-  }
+  if (!result.contradictory && result.impossible.empty()) result.impossible = impossible_values(knowledge);
+  result.zero_is_one = result.contradictory;
+  result.contradictory = result.contradictory || !result.impossible.empty();
   result.matches = knowledge.offered();
   result.instances = knowledge.take_fired();
   result.closure = knowledge.take_system();

@@ -22,7 +22,8 @@ struct Saturation {
   LinearSystem closure;
   StopReason stop = StopReason::none;
   bool contradictory = false;       // the conclusions exclude each other, or force an angle out of 0° … 180°
-  std::vector<Form> impossible;     // then: the equation "angle = value" that cannot be, or empty for 0 = 1
+  bool zero_is_one = false;          // the equations alone conflict
+  std::vector<Form> impossible;  // each alone: a value that no angle or length can have, or a sum that cannot be 0
   int rounds = 0;
   std::size_t matches = 0;          // instances tried
 };

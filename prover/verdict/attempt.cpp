@@ -41,6 +41,7 @@ Arrangement arrange(const Statement& statement, const std::vector<Sketch>& views
 
 // "∠KLM = −10°": the value that a forced size cannot have.
 std::string impossible_value(const Form& form, const UnknownTable& unknowns, const Names& names) {
+  if (form.terms.size() > 1) return describe_equation(form, unknowns, names);
   const Unknown& unknown = unknowns[form.terms[0].first];
   const Rational value = -form.constant / form.terms[0].second;
   return describe(unknown, names) + " = " +
@@ -162,11 +163,18 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
             name_of(result.stop));
   if (saturation.contradictory) {
     // 0 = 1, or a value that no angle or length can have.
-    if (!saturation.impossible.empty())
-      result.impossible = impossible_value(saturation.impossible[0], unknowns, statement.names);
-    Goal none = statement.goals.empty() ? Goal() : statement.goals[0];
-    result.contradiction = prove_goal(saturation, saturation.impossible, {}, none, statement, arrangement, unknowns,
-                                      views, options, budget, times);
+    const Goal none = statement.goals.empty() ? Goal() : statement.goals[0];
+    std::vector<std::vector<Form>> conflicts;  // any one of them will do
+    for (const Form& form : saturation.impossible) conflicts.push_back({form});
+    if (saturation.zero_is_one) conflicts.emplace_back();
+    for (const std::vector<Form>& conflict : conflicts) {
+      auto proof = prove_goal(saturation, conflict, {}, none, statement, arrangement, unknowns, views, options, budget, times);
+      if (!proof || (result.contradiction && !proof->replay.accepted)) continue;
+      const bool accepted = proof->replay.accepted;
+      result.contradiction = std::move(proof);
+      if (!conflict.empty()) result.impossible = impossible_value(conflict[0], unknowns, statement.names);
+      if (accepted) break;
+    }
     return result;
   }
   result.all_reached = true;

@@ -161,8 +161,11 @@ Solved solve(const Statement& statement, const AttemptOptions& options, const Bu
   }
   solved.figures = timed_sketch(statement, budget.share(0.4), {}, sketch_ms);
   const auto& figures = solved.figures.sketches;
-  if (figures.empty()) {
-    keep(std::move(first));
+  if (figures.empty()) {  // perhaps because there is none: with named points joined a conflict may show
+    AttemptOptions joined = options;
+    joined.join_points = true;
+    Attempt second = attempt(statement, {}, joined, budget.share(0.6), times);
+    keep(settled(second) ? std::move(second) : std::move(first));
     return solved;
   }
   // Drawn lines, then named points joined; again when a challenge finds a figure that shows something else.
