@@ -12,6 +12,19 @@ std::string text_of(const std::vector<Phrase>& phrases, const Names& names) {
   return text;
 }
 
+// "Draw: P, K, Q lie on a line in this order; PQ ∥ LM", "Join OA and OB".
+std::string drawing_in_words(const std::vector<Phrase>& phrases, const Names& names) {
+  std::string drawn, joined;
+  for (const Phrase& phrase : phrases) {
+    if (phrase.predicate == Predicate::line_order && phrase.points.size() == 2)
+      joined += (joined.empty() ? "" : " and ") + names.of(phrase.points[0]) + names.of(phrase.points[1]);
+    else
+      drawn += (drawn.empty() ? "Draw: " : "; ") + describe(phrase, names);
+  }
+  if (drawn.empty()) return "Join " + joined;
+  return joined.empty() ? drawn : drawn + "; join " + joined;
+}
+
 void give(const std::vector<Phrase>& phrases, Statement& statement) {
   for (const Phrase& phrase : phrases)
     statement.givens.push_back({phrase, describe(phrase, statement.names), false});
@@ -31,7 +44,7 @@ enum class Drawn { examined, to_examine };
 void draw(const std::vector<std::string>& sentences, Drawn drawn, Statement& statement, std::vector<Diagnostic>& mistakes) {
   for (const std::string& sentence : sentences) {
     const std::vector<Phrase> phrases = parse_phrases(sentence, statement.names, mistakes);
-    AddedSentence added{"Draw: " + text_of(phrases, statement.names), {}, {}};
+    AddedSentence added{drawing_in_words(phrases, statement.names), {}, {}};
     for (const Phrase& phrase : phrases) {
       added.givens.push_back(statement.givens.size());
       statement.givens.push_back({phrase, describe(phrase, statement.names), drawn == Drawn::to_examine});
