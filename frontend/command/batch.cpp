@@ -128,7 +128,7 @@ int run_batch(const BatchArguments& arguments, Session& session) {
   if (!reader.mistake().empty()) write_message(reader.mistake());
   if (stop.stop_requested()) write_message(fmt::format("interrupted after {} answers", answered.load()));
   if (!writable || !reader.mistake().empty()) return std::max(status, status_mistake);
-  return stop.stop_requested() ? std::max(status, status_other) : status;
+  return setting->rules.status(stop.stop_requested() ? std::max(status, status_other) : status);
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 
 #include <cstdio>
 
+#include "frontend/command/command.hpp"
 #include "frontend/command/input.hpp"
 #include "frontend/command/output.hpp"
 
@@ -11,13 +12,15 @@ namespace frontend {
 
 namespace {
 
-// The rule files of a folder; nothing when it or one of them cannot be opened.
+// The rule and course files of a folder; nothing when it or one of them cannot be opened.
 std::optional<std::vector<prover::RuleFile>> rule_files_in(const std::string& folder) {
   const FolderListing listing = files_below(folder, ".rule");
+  std::vector<std::string> names = listing.names;
+  for (const std::string& name : files_below(folder, ".course").names) names.push_back(name);
   std::string mistake = listing.mistake;
-  if (mistake.empty() && listing.names.empty()) mistake = "there is no file *.rule in " + folder;
+  if (mistake.empty() && names.empty()) mistake = "there is no file *.rule or *.course in " + folder;
   std::vector<prover::RuleFile> files;
-  for (const std::string& name : listing.names) {
+  for (const std::string& name : names) {
     Input input = read_text(folder + "/" + name, {});
     if (!input.text) {
       mistake = input.mistake;
@@ -32,24 +35,41 @@ std::optional<std::vector<prover::RuleFile>> rule_files_in(const std::string& fo
 
 }  // namespace
 
-CataloguePointer catalogue_with(const std::vector<std::string>& folders) {
-  if (folders.empty()) return {std::shared_ptr<void>(), &prover::standard_catalogue()};
+int LoadedRules::status(int of_the_command) const {
+  return broken && of_the_command != status_disagreement ? status_mistake : of_the_command;
+}
+
+LoadedRules catalogue_with(const std::vector<std::string>& folders) {
+  if (folders.empty()) return {CataloguePointer(std::shared_ptr<void>(), &prover::standard_catalogue())};
   std::vector<prover::RuleFile> files = prover::builtin_rule_files();
   for (const std::string& folder : folders) {
     auto added = rule_files_in(folder);
-    if (!added) return nullptr;
+    if (!added) return {};
     files.insert(files.end(), added->begin(), added->end());
   }
   prover::LoadedCatalogue loaded = prover::load_catalogue(files);
-  bool broken = false;
+  LoadedRules result;
   for (const auto& [file, mistakes] : loaded.mistakes) {
     for (const prover::Diagnostic& mistake : mistakes) {
       fmt::print(stderr, "{}", prover::render(mistake, file.name, file.text));
     }
-    broken = broken || prover::has_error(mistakes);
+    result.broken = result.broken || prover::has_error(mistakes);
   }
-  if (broken) return nullptr;
-  return std::make_shared<prover::Catalogue>(std::move(loaded.catalogue));
+  result.catalogue = std::make_shared<prover::Catalogue>(std::move(loaded.catalogue));
+  return result;
+}
+
+const prover::Course* course_named(const prover::Catalogue& catalogue, const std::string& id) {
+  if (const prover::Course* course = prover::find_course(catalogue, id)) return course;
+  std::vector<std::string> ids;
+  std::string all;
+  for (const prover::Course& course : catalogue.courses) {
+    ids.push_back(course.id);
+    all += (all.empty() ? "" : ", ") + course.id;
+  }
+  const auto nearest = prover::nearest_word(id, ids);
+  write_message(fmt::format("--course: there is no course \"{}\"\n  try: {}", id, nearest ? *nearest : all));
+  return nullptr;
 }
 
 std::vector<std::string> parts_of_list(const std::string& list) {

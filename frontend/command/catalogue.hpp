@@ -12,8 +12,17 @@ namespace frontend {
 
 using CataloguePointer = std::shared_ptr<const prover::Catalogue>;
 
-// Null, with the mistakes on standard error, when a folder or a rule in it cannot be read.
-CataloguePointer catalogue_with(const std::vector<std::string>& folders);
+// All rules that can be read. The mistakes in those that cannot are on standard error, and the command that goes on
+// without them ends with status 2.
+struct LoadedRules {
+  CataloguePointer catalogue;  // null when a folder or a file in it cannot be opened
+  bool broken = false;         // a rule or course was left out
+  int status(int of_the_command) const;  // what the command would end with without them
+};
+LoadedRules catalogue_with(const std::vector<std::string>& folders);
+
+// Null, with the nearest name suggested on standard error, when there is no such course.
+const prover::Course* course_named(const prover::Catalogue& catalogue, const std::string& id);
 
 // The ids of a comma-separated list; null, with the nearest id suggested on standard error, when one is not known.
 std::optional<std::vector<std::string>> rule_ids(const prover::Catalogue& catalogue,

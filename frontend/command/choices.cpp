@@ -15,10 +15,10 @@ std::vector<std::string> names(const Table& table) {
 
 const std::vector<NamedRegister>& registers() {
   static const std::vector<NamedRegister> table = {
-      {"plain", "plain words", prover::Register::plain},
-      {"us", "US class", prover::Register::us},
-      {"uk", "UK examination", prover::Register::uk},
-      {"sa", "South African short reasons", prover::Register::sa},
+      {"plain", "plain words", "Plain", prover::Register::plain},
+      {"us", "US class", "US", prover::Register::us},
+      {"uk", "UK examination", "UK", prover::Register::uk},
+      {"sa", "South African short reasons", "NSC", prover::Register::sa},
   };
   return table;
 }

@@ -13,6 +13,7 @@ namespace frontend {
 struct NamedRegister {
   const char* name;     // for --wording and in JSON
   const char* reader;   // who says it so
+  const char* title;    // for the head of a column
   prover::Register wording;
 };
 const std::vector<NamedRegister>& registers();

@@ -60,7 +60,8 @@ void declare(CLI::App& app, ProblemOptions& options) {
 
 std::optional<Setting> setting_of(const ProblemOptions& options) {
   Setting setting;
-  setting.catalogue = catalogue_with(options.rule_folders);
+  setting.rules = catalogue_with(options.rule_folders);
+  setting.catalogue = setting.rules.catalogue;
   if (!setting.catalogue) return std::nullopt;
   auto without = rule_ids(*setting.catalogue, options.without, "--without");
   const bool taught_known = options.taught.empty() || read_taught(options.taught, *setting.catalogue, setting.options);

@@ -26,6 +26,7 @@ void declare(CLI::App& app, ProblemOptions& options);
 
 // The options looked up and ready for the prover, except for the budget, which starts with each problem.
 struct Setting {
+  LoadedRules rules;  // `catalogue`, and whether one of its files had to be left out
   CataloguePointer catalogue;
   prover::ProveOptions options;
   double limit = 2;

@@ -68,7 +68,7 @@ int run_prove(const ProveArguments& arguments, Session& session) {
   } else if (status != status_mistake) {
     page = page_of(answer, arguments, *setting);
   }
-  return write_answer(page) ? status : status_mistake;
+  return write_answer(page) ? setting->rules.status(status) : status_mistake;
 }
 
 }  // namespace

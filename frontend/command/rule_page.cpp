@@ -1,8 +1,10 @@
 #include "frontend/command/rule_page.hpp"
 
-#include <algorithm>
-
+#include "frontend/command/catalogue.hpp"
 #include "frontend/command/choices.hpp"
+#include "frontend/command/command.hpp"
+#include "frontend/command/output.hpp"
+#include "frontend/command/rules_arguments.hpp"
 
 namespace frontend {
 
@@ -18,11 +20,6 @@ std::string without_braces(std::string text) {
   return text;
 }
 
-std::string reason(const Rule& rule, prover::Register wording) {
-  const auto found = rule.wording.find(wording);
-  return found == rule.wording.end() ? "–" : without_braces(found->second);
-}
-
 std::vector<std::string> sentences(const std::vector<prover::Phrase>& phrases, const Rule& rule) {
   std::vector<std::string> result;
   for (const prover::Phrase& phrase : phrases) result.push_back(prover::describe(phrase, rule.variables));
@@ -34,39 +31,16 @@ std::string example_sentence(const prover::RuleExample& example) {
          example.conclusion;
 }
 
-}  // namespace
-
-Document rule_list_page(const RuleList& rules, const std::vector<prover::Register>& wordings) {
-  Document page;
-  std::vector<std::string> topics;
-  for (const Rule* rule : rules) {
-    if (std::find(topics.begin(), topics.end(), rule->topic) == topics.end()) topics.push_back(rule->topic);
+Items courses_of(const Rule& rule, const prover::Catalogue& catalogue) {
+  Items items{"Courses", {}, true};
+  for (const prover::Course& course : catalogue.courses) {
+    if (const auto place = course.place_of(*catalogue.find(rule.id)))
+      items.items.push_back(course.id + ": " + (course.entries[*place].taken ? "taken without proof" : "taught"));
   }
-  for (const std::string& topic : topics) {
-    Table table{{"Rule", "Kind", "Weight", wordings.size() == 1 ? "Reason" : "Reasons"}, {}};
-    for (const Rule* rule : rules) {
-      if (rule->topic != topic) continue;
-      if (wordings.size() == 1) {
-        table.rows.push_back({rule->id, kind_of(*rule), rule->cost.to_string(), reason(*rule, wordings[0])});
-        continue;
-      }
-      bool first = true;
-      for (const NamedRegister& named : registers()) {
-        if (!rule->wording.contains(named.wording)) continue;
-        table.rows.push_back({first ? rule->id : std::string(), first ? kind_of(*rule) : std::string(),
-                              first ? rule->cost.to_string() : std::string(),
-                              std::string(named.name) + ": " + reason(*rule, named.wording)});
-        first = false;
-      }
-      if (first) table.rows.push_back({rule->id, kind_of(*rule), rule->cost.to_string(), "–"});
-    }
-    page.blocks.push_back(Heading{2, "Topic " + topic});
-    page.blocks.push_back(std::move(table));
-  }
-  return page;
+  return items;
 }
 
-Document rule_page(const Rule& rule) {
+Document rule_page(const Rule& rule, const prover::Catalogue& catalogue) {
   Document page;
   page.blocks.push_back(Heading{1, rule.id});
   page.blocks.push_back(Paragraph{without_braces(rule.says)});
@@ -78,13 +52,13 @@ Document rule_page(const Rule& rule) {
   add("Given", sentences(rule.given, rule));
   add("Where", sentences(rule.where, rule));
   add("Then", sentences(rule.then, rule));
-  Table reasons{{"Reason for", "Wording"}, {}};
+  Table reasons{{"Reason for", "Wording", "Source"}, {}};
   for (const NamedRegister& named : registers()) {
-    const auto recalled = rule.recalled.find(named.wording);
-    const bool from_memory = recalled != rule.recalled.end() && recalled->second;
-    reasons.rows.push_back({named.reader, reason(rule, named.wording) + (from_memory ? " (from memory)" : "")});
+    reasons.rows.push_back(
+        {named.reader, reason_pattern(rule, named.wording), prover::wording_source(rule, named.wording)});
   }
   page.blocks.push_back(std::move(reasons));
+  add("Also called", rule.synonyms);
   if (!rule.why.empty()) page.blocks.push_back(Paragraph{"Why: " + without_braces(rule.why)});
   std::vector<std::string> fires, silent;
   for (const prover::RuleExample& example : rule.examples) {
@@ -93,13 +67,22 @@ Document rule_page(const Rule& rule) {
   add("Where it applies", fires);
   add("Where it does not", silent);
   add("Sources", rule.sources);
+  if (Items courses = courses_of(rule, catalogue); !courses.items.empty()) page.blocks.push_back(std::move(courses));
   return page;
 }
 
-Json rule_json(const Rule& rule) {
+}  // namespace
+
+std::string reason_pattern(const Rule& rule, prover::Register wording) {
+  const auto found = rule.wording.find(wording);
+  return found == rule.wording.end() ? "–" : without_braces(found->second);
+}
+
+Json rule_json(const Rule& rule, const prover::Catalogue& catalogue) {
   Json json;
   json["id"] = rule.id;
   json["topic"] = rule.topic;
+  json["family"] = rule.family;
   json["title"] = rule.title;
   json["kind"] = kind_of(rule);
   json["weight"] = rule.cost.to_string();
@@ -107,13 +90,19 @@ Json rule_json(const Rule& rule) {
   json["given"] = sentences(rule.given, rule);
   json["where"] = sentences(rule.where, rule);
   json["then"] = sentences(rule.then, rule);
+  json["shape"] = rule.meaning ? "meaning" : rule.builtin ? "builtin" : "pattern";
   json["reasons"] = Json::object();
+  json["reason_sources"] = Json::object();
   json["from_memory"] = Json::array();
   for (const NamedRegister& named : registers()) {
-    if (rule.wording.contains(named.wording)) json["reasons"][named.name] = reason(rule, named.wording);
+    if (!rule.wording.contains(named.wording)) continue;
+    json["reasons"][named.name] = reason_pattern(rule, named.wording);
+    const std::string source = prover::wording_source(rule, named.wording);
+    if (!source.empty()) json["reason_sources"][named.name] = source;
     const auto recalled = rule.recalled.find(named.wording);
     if (recalled != rule.recalled.end() && recalled->second) json["from_memory"].push_back(named.name);
   }
+  json["also"] = rule.synonyms;
   json["why"] = without_braces(rule.why);
   json["examples"] = Json::array();
   for (const prover::RuleExample& example : rule.examples) {
@@ -121,7 +110,23 @@ Json rule_json(const Rule& rule) {
         {{"fires", example.fires}, {"givens", example.givens}, {"conclusion", example.conclusion}});
   }
   json["sources"] = rule.sources;
+  json["courses"] = Json::array();
+  for (const prover::Course& course : catalogue.courses) {
+    if (const auto place = course.place_of(*catalogue.find(rule.id)))
+      json["courses"].push_back(
+          {{"course", course.id}, {"place", *place + 1}, {"taken", course.entries[*place].taken}});
+  }
   return json;
+}
+
+int show_rule(const RulesArguments& arguments, const prover::Catalogue& catalogue) {
+  const auto ids = rule_ids(catalogue, {arguments.id}, "rules");
+  if (!ids) return status_mistake;
+  const Rule& rule = catalogue[*catalogue.find(arguments.id)];
+  const std::string text = arguments.json
+                               ? json_page(rule_json(rule, catalogue))
+                               : renderer_named(arguments.format)->render(rule_page(rule, catalogue), {});
+  return write_answer(text) ? status_proved : status_mistake;
 }
 
 }  // namespace frontend

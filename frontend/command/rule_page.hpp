@@ -1,7 +1,6 @@
-// The catalogue as pages and as JSON.
+// One rule as a page and as JSON.
 #pragma once
 #include <string>
-#include <vector>
 
 #include "frontend/command/answer_json.hpp"
 #include "frontend/document/document.hpp"
@@ -9,12 +8,9 @@
 
 namespace frontend {
 
-using RuleList = std::vector<const prover::Rule*>;
+// "{AB} ∥ {CD}" as a person reads it: the letters stand for any points. A dash where a school has no phrase.
+std::string reason_pattern(const prover::Rule& rule, prover::Register wording);
 
-// One table a topic. With one register its reasons stand in the table, with several below each other.
-Document rule_list_page(const RuleList& rules, const std::vector<prover::Register>& wordings);
-Document rule_page(const prover::Rule& rule);  // all about one rule
-
-Json rule_json(const prover::Rule& rule);
+Json rule_json(const prover::Rule& rule, const prover::Catalogue& catalogue);
 
 }  // namespace frontend

@@ -133,6 +133,10 @@ const Catalogue& standard_catalogue();  // loaded once
 // to plain where the register has no phrase.
 std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place);
 
+// Where the words of a reason come from: the key of a source of the published table ("US3"), "secondary notes", "from
+// memory", or nothing where the rule file does not say.
+std::string wording_source(const Rule& rule, Register wording);
+
 // `taught:` — which rules a class may cite. Names are rule ids, topics ("parallel"), courses (whole, or "school up
 // to midsegment"), or words that people use for them: titles, synonyms, the wording of any register. With no
 // names, or with `not` only, all rules are allowed but those. Hypotheses, additions and meanings need not be named;

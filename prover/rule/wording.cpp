@@ -98,6 +98,24 @@ std::string wording_without_places(std::string_view wording) {
   return std::string(head);
 }
 
+// Read from the rule's `source`, which begins with "US name: US3; UK phrase: UK4; NSC short reason: ZA2" as far as the
+// published table has a cell.
+std::string wording_source(const Rule& rule, Register wording) {
+  if (!rule.wording.contains(wording)) return {};
+  const std::string_view lead = wording == Register::us   ? "US name: "
+                                : wording == Register::uk ? "UK phrase: "
+                                : wording == Register::sa ? "NSC short reason: "
+                                                          : std::string_view();
+  for (const std::string& source : rule.sources) {
+    const std::size_t at = lead.empty() ? source.npos : source.find(lead);
+    if (at == source.npos) continue;
+    const std::size_t begin = at + lead.size();
+    return source.substr(begin, source.find(';', begin) - begin);
+  }
+  const auto recalled = rule.recalled.find(wording);
+  return recalled != rule.recalled.end() && recalled->second ? "from memory" : "";
+}
+
 std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place) {
   auto found = rule.wording.find(wording);
   if (found == rule.wording.end()) found = rule.wording.find(Register::plain);

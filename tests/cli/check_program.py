@@ -137,7 +137,18 @@ class Mistakes(TestCase):
         with tempfile.TemporaryDirectory() as folder:
             Path(folder, "own").mkdir()
             Path(folder, "own", "broken.rule").write_text("rule broken\n  gibberish\n")
-            self.assert_mistake(prove(SOLVED, "--rules", folder), "broken.rule", "error")
+            done = prove(SOLVED, "--rules", folder)
+            self.assertEqual(done.returncode, 2)
+            self.assertRegex(done.err, r"broken\.rule:2:3: error")
+            self.assertEqual(done.out, prove(SOLVED).out)  # all other rules still load
+            Path(folder, "own", "broken.rule").unlink()
+            Path(folder, "lath.course").write_text(
+                'course lath\n  title "laths"\n  says "Laths."\n  source "ours"\n  takes given\n  teaches midsegmant\n')
+            self.assert_mistake(run("rules", "--course", "lath", "--rules", folder), "lath.course:6:11: error",
+                                "midsegment", "no course")
+            Path(folder, "lath.course").write_text(
+                'course lath\n  title "laths"\n  says "Laths."\n  source "ours"\n  takes given\n  teaches midsegment\n')
+            self.assertIn("midsegment", run("rules", "--course", "lath", "--rules", folder).out)
 
     def test_contradictory_order(self):
         done = prove("line: K, L, M in this order\nline: L, K, M in this order\ntriangle: KLP\nfind: angle KLP\n")
@@ -324,7 +335,37 @@ class Rules(TestCase):
         self.assertEqual(one.returncode, 0)
         for word in ("Alternate angles", "Weight", "UK", "Sources", "Where it applies"):
             self.assertIn(word, one.out)
-        self.assertIn("uk:", run("rules", "--topic", "parallel", "--wording", "all").out)
+        # Published table: the three schools on alternate angles, with their sources.
+        table = run("rules", "--topic", "parallel", "--wording", "all").out
+        self.assertRegex(table, r"us +Alternate Interior Angles Theorem +US5")
+        self.assertRegex(table, r"uk +alternate angles are equal +UK4")
+        self.assertRegex(table, r"sa +alt ∠s; PA ∥ QD +ZA4")
+        wide = run("rules", "--topic", "parallel", "--wording", "all", "--format", "markdown").out
+        self.assertIn("| Alternate Interior Angles Theorem | alternate angles are equal | alt ∠s; PA ∥ QD |", wide)
+
+    def test_courses(self):
+        courses = json.loads(run("rules", "--courses", "--json").out)
+        ids = {rule["id"] for rule in json.loads(run("rules", "--json").out)}
+        whole = next(course for course in courses if course["id"] == "school-with-circles")
+        self.assertEqual(sorted(rule["id"] for rule in whole["rules"]), sorted(ids))
+        text = run("rules", "--courses").out
+        for course in courses:
+            self.assertIn(course["id"], text)
+            self.assertEqual(json.loads(run("rules", "--course", course["id"], "--json").out), course)
+        # Heath: Euclid proves I.8; US3 has it as a postulate.
+        self.assertRegex(run("rules", "--course", "euclid-1").out, r"congruent-sss +taught")
+        self.assertRegex(run("rules", "--course", "us-high-school").out, r"congruent-sss +taken")
+        one = json.loads(run("rules", "congruent-sss", "--json").out)
+        self.assertIn({"course": "us-high-school", "taken": True},
+                      [{key: at[key] for key in ("course", "taken")} for at in one["courses"]])
+        self.assert_mistake(run("rules", "--course", "euclid-2"), "euclid-2", "euclid-")
+
+    def test_taught_up_to_a_rule(self):
+        problem = "triangle: KLM\nangle KLM = 50\nangle LKM = 60\nfind: angle KML\n"
+        self.assertEqual(prove(problem, "--taught", "euclid-1 up to triangle-angle-sum").returncode, 0)
+        self.assertEqual(prove(problem, "--taught", "euclid-1 up to alternate angles").returncode, 1)
+        self.assertEqual(prove("taught: angles; not triangle-angle-sum, exterior-angle-of-triangle\n" + problem).returncode, 1)
+        self.assert_mistake(prove("taught: angles up to midsegment\n" + problem), "standard input:1:", "does not teach")
 
     def test_no_braces_are_left_in_wordings(self):
         self.assertNotRegex(run("rules", "--wording", "all").out, "[{}]")
