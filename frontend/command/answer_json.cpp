@@ -74,6 +74,7 @@ Json proof_json(const prover::AnswerProof& proof) {
   json["rules"] = list(proof.rules);
   json["constructions"] = list(proof.constructions);
   json["set_aside"] = list(proof.set_aside);
+  json["assumed"] = list(proof.assumed);
   json["steps"] = Json::array();
   for (const prover::AnswerStep& step : proof.steps) json["steps"].push_back(step_json(step));
   json["seen_in_figure"] = list(proof.seen_in_figure);

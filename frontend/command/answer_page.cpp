@@ -67,6 +67,10 @@ struct Page {
 
   void add_proof(const AnswerProof& proof, const std::string& heading) {
     add(Heading{2, heading});
+    for (const std::string& id : proof.assumed) {  // before all else: what follows holds only if this does
+      const auto rule = catalogue.find(id);
+      add(Paragraph{"Assumed without proof: " + id + (rule ? ". " + catalogue[*rule].says : ".")});
+    }
     if (!proof.set_aside.empty()) {
       add(Paragraph{"Not used, since the claim says no more than it: " + titles(proof.set_aside, catalogue) + "."});
     }

@@ -55,6 +55,7 @@ LoadedRules catalogue_with(const std::vector<std::string>& folders) {
     }
     result.broken = result.broken || prover::has_error(mistakes);
   }
+  for (prover::Rule& rule : loaded.catalogue.rules) rule.assumed = !prover::standard_catalogue().find(rule.id);
   result.catalogue = std::make_shared<prover::Catalogue>(std::move(loaded.catalogue));
   return result;
 }

@@ -46,6 +46,7 @@ Document rule_page(const Rule& rule, const prover::Catalogue& catalogue) {
   page.blocks.push_back(Paragraph{without_braces(rule.says)});
   page.blocks.push_back(
       Table{{}, {{"Topic", rule.topic}, {"Kind", kind_of(rule)}, {"Weight", rule.cost.to_string()}}});
+  if (rule.assumed) page.blocks.push_back(Paragraph{"Assumed without proof: each proof that uses it says so."});
   const auto add = [&](const char* lead, std::vector<std::string> items) {
     if (!items.empty()) page.blocks.push_back(Items{lead, std::move(items), true});
   };
@@ -90,6 +91,7 @@ Json rule_json(const Rule& rule, const prover::Catalogue& catalogue) {
   json["given"] = sentences(rule.given, rule);
   json["where"] = sentences(rule.where, rule);
   json["then"] = sentences(rule.then, rule);
+  json["assumed"] = rule.assumed;
   json["shape"] = rule.meaning ? "meaning" : rule.builtin ? "builtin" : "pattern";
   json["reasons"] = Json::object();
   json["reason_sources"] = Json::object();

@@ -95,6 +95,7 @@ struct Rule {
   std::vector<Phrase> given, where, then;
   std::optional<Builtin> builtin;
   std::vector<RuleExample> examples;
+  bool assumed = false;  // a teacher's own: neither we nor our tests have proved it, and each proof that uses it says so
   std::vector<ProofCase> proof_cases;  // at least one when the file says anything about its proof
   std::size_t drawn_in_all = 0;        // so many of each case's added sentences stand before the first case
 };
@@ -130,7 +131,7 @@ const Catalogue& standard_catalogue();  // loaded once
 
 // A reason with its places filled in: braces replaced through `place`, which maps a variable to the printed
 // name of a point: {AB} "KL", {angle ABC} "∠KLM", {triangle ABC} "triangle KLM" ("△KLM" in `sa`). Falls back
-// to plain where the register has no phrase.
+// to plain, in square brackets, where the register has no phrase.
 std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place);
 
 // Where the words of a reason come from: the key of a source of the published table ("US3"), "secondary notes", "from

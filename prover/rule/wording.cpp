@@ -120,7 +120,9 @@ std::string fill_wording(const Rule& rule, Register wording, const std::vector<s
   auto found = rule.wording.find(wording);
   if (found == rule.wording.end()) found = rule.wording.find(Register::plain);
   if (found == rule.wording.end()) return rule.title;
-  std::string out;
+  // Our words in a school that has none of its own are told apart from the accepted ones.
+  const bool is_ours = found->first != wording;
+  std::string out = is_ours ? "[" : "";
   for (const WordingPiece& piece : wording_pieces(found->second, rule.variables)) {
     if (!piece.is_place) {
       out += piece.text;
@@ -139,6 +141,7 @@ std::string fill_wording(const Rule& rule, Register wording, const std::vector<s
     for (const PointId point : piece.points)
       if (point.index() < place.size()) out += place[point.index()];
   }
+  if (is_ours) out += "]";
   return out;
 }
 

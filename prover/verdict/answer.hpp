@@ -34,6 +34,7 @@ struct AnswerProof {
   std::vector<std::string> rules;          // ids cited, each once, in order of first use
   std::vector<std::string> constructions;  // "Join LN"
   std::vector<std::string> set_aside;      // rules not used because the claim says no more than they do
+  std::vector<std::string> assumed;        // rules cited that nobody proved: a teacher's own
   std::vector<AnswerStep> steps;
   std::vector<std::string> seen_in_figure;
   std::vector<std::string> givens_used;

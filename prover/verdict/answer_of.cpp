@@ -28,16 +28,21 @@ std::string joined(const std::vector<std::string>& rows) {
 }
 
 AnswerProof answer_proof(const CheckedProof& checked, const Statement& statement, const Goal& goal,
-                         const std::string& case_name, Measure measure) {
+                         const std::string& case_name, const AttemptOptions& options) {
   AnswerProof out;
   out.goal = goal.text;
   out.title = checked.reading.title;
   out.case_name = case_name;
   out.cost = weight_as_cost(checked.light.weight).to_string();
-  out.measure = name_of(measure);
+  out.measure = name_of(options.measure);
   out.shortest = checked.light.proved_lightest ? "proved" : "best found";
   out.lower_bound = weight_as_cost(checked.light.lower_bound).to_string();
   out.rules = checked.reading.rules;
+  for (const ProofStep& step : checked.proof.steps) {
+    const Rule& rule = options.catalogue[step.instance.rule];
+    if (rule.assumed && std::find(out.assumed.begin(), out.assumed.end(), rule.id) == out.assumed.end())
+      out.assumed.push_back(rule.id);
+  }
   out.constructions = checked.reading.constructions;
   int n = 0;
   for (const ReadingLine& line : checked.reading.lines)
@@ -117,7 +122,7 @@ GoalProofs proofs_of_goal(std::size_t goal, const std::vector<Statement>& statem
       }
       std::string name = statements[s].case_name;
       if (!one.name.empty()) name += (name.empty() ? "" : "; ") + one.name;
-      out.proofs.push_back(answer_proof(checked, statements[s], statements[s].goals[goal], name, options.measure));
+      out.proofs.push_back(answer_proof(checked, statements[s], statements[s].goals[goal], name, options));
       auto& seen = out.proofs.back().seen_in_figure;
       seen.insert(seen.end(), solved[s].added.provided.begin(), solved[s].added.provided.end());
       out.cases.push_back({name, Verdict::proved, checked.value});
@@ -164,7 +169,7 @@ void fill_answer(const std::vector<Statement>& statements, const std::vector<Sol
     if (!solved[0].cases[0].attempt.impossible.empty())
       answer.summary = "No figure can meet these givens: they would make " + solved[0].cases[0].attempt.impossible + ".";
     answer.proofs.push_back(
-        answer_proof(checked, statement, statement.goals.empty() ? Goal() : statement.goals[0], "", options.measure));
+        answer_proof(checked, statement, statement.goals.empty() ? Goal() : statement.goals[0], "", options));
     for (const int g : checked.reading.givens_used)
       answer.conflict.push_back(statement.givens[static_cast<std::size_t>(g)].text);
     return;

@@ -322,7 +322,42 @@ class Answers(TestCase):
             self.assertNotIn("triangle-angle-sum", proof["rules"])
 
 
+OWN_RULE = """rule lath-fact
+  title    "lath fact"
+  kind     theorem
+  says     "Laths of one length stand at equal angles."
+  given    triangle: ABC; equal lengths: AB = AC
+  then     angle ABC = angle ACB
+  plain    "lath fact, {AB} = {AC}"
+  why      Seen on the trellis.
+  source   "our own"
+  example  fires   triangle: PQR; equal lengths: PQ = PR   gives  angle PQR = angle PRQ
+  example  silent  triangle: PQR; equal lengths: PQ = QR   gives  angle PQR = angle PRQ
+"""
+
+
 class Rules(TestCase):
+    def test_a_teachers_own_rule_is_an_assumption(self):
+        problem = "triangle: KLM\nKL = KM\nangle KLM = 70\nfind: angle KML\n"
+        with tempfile.TemporaryDirectory() as folder:
+            Path(folder, "lath-fact.rule").write_text(OWN_RULE)
+            options = ("--rules", folder, "--taught", "lath fact")
+            done = prove(problem, *options)
+            self.assertEqual(done.returncode, 0, done.err)
+            proof = done.out.split("Proof by")[1].split("\n", 2)[2]
+            self.assertTrue(proof.strip().startswith("Assumed without proof: lath-fact. Laths of one length"), done.out)
+            self.assertEqual(json.loads(prove(problem, *options, "--json").out)["proofs"][0]["assumed"], ["lath-fact"])
+            self.assertTrue(json.loads(run("rules", "lath-fact", "--json", "--rules", folder).out)["assumed"])
+            # The same theorem of the catalogue is no assumption, with or without the folder.
+            for more in ((), ("--rules", folder, "--without", "lath-fact")):
+                plain = prove(problem, *more)
+                self.assertEqual(plain.returncode, 0, plain.err)
+                self.assertNotIn("Assumed", plain.out)
+            Path(folder, "second.rule").write_text(OWN_RULE)
+            done = prove(problem, *options)
+            self.assertEqual(done.returncode, 2)
+            self.assertIn("there is a rule `lath-fact` already", done.err)
+
     def test_the_catalogue_lists_and_shows_rules(self):
         listed = json.loads(run("rules", "--json").out)
         self.assertGreater(len(listed), 60)

@@ -48,12 +48,19 @@ TEST_CASE("a builtin takes what it names as a whole") {
   CHECK(reason("segment-addition", Register::plain, {{"A", "K"}, {"C", "L"}}) == "adding lengths along KL");
 }
 
-TEST_CASE("a register without a phrase of its own says it plainly") {
+TEST_CASE("a short reason names what makes it true") {
+  CHECK(reason("same-segment-angles", Register::sa, {{"A", "K"}, {"B", "L"}}) == "∠s in the same seg; chord KL");
+  CHECK(reason("triangle-angle-sum", Register::sa, {{"A", "K"}, {"B", "L"}, {"C", "M"}}) == "∠ sum in ΔKLM");
+  CHECK(reason("isosceles-base-angles", Register::sa, {{"A", "K"}, {"B", "L"}, {"C", "M"}}) ==
+        "∠s opp equal sides; KL = KM");
+}
+
+TEST_CASE("a register without a phrase of its own says it plainly, and marks that it does") {
   const Rule& rule = rule_named("angles-with-parallel-arms");
   CHECK_FALSE(rule.wording.contains(Register::uk));
   CHECK(reason("angles-with-parallel-arms", Register::uk,
                {{"B", "K"}, {"A", "L"}, {"E", "M"}, {"D", "N"}, {"C", "P"}, {"F", "Q"}}) ==
-        "arms parallel and pointing the same way, KL ∥ MN, KP ∥ MQ");
+        "[arms parallel and pointing the same way, KL ∥ MN, KP ∥ MQ]");
 }
 
 TEST_CASE("a wording stands without its places too") {
