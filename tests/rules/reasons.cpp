@@ -74,13 +74,10 @@ std::vector<std::string> split(const std::string& text, const std::string& mark)
 // forms, brackets hold a variant or a note, "; AB ∥ CD" stands for the lines of the proof.
 std::vector<std::string> forms_of(std::string cell) {
   cut(cell, "[", "] ");
-  cut(cell, "; AB ∥", "D");
-  cut(cell, "; AB ∥", "C");
+  cut(cell, "; AB ∥ CD", "");
+  cut(cell, "; AB ∥ DC", "");
   cut(cell, " and converse", "");
-  std::vector<std::string> forms;
-  for (const std::string& form : split(cell, " OR "))
-    for (const std::string& one : split(form, " / ")) forms.push_back(one);
-  return forms;
+  return split(cell, " OR ");
 }
 bool names(const NameIndex& index, const std::string& said, RuleId rule) {
   const Called* called = index.find(said);
@@ -95,9 +92,13 @@ bool is_known(const NameIndex& index, const std::string& form, RuleId rule) {
   if (names(index, bare, rule)) return true;
   const std::size_t open = form.find('('), close = form.find(')');
   if (open != form.npos && close != form.npos && names(index, form.substr(open + 1, close - open - 1), rule)) return true;
-  const std::vector<std::string> parts = split(form, "; ");
-  return parts.size() > 1 && std::all_of(parts.begin(), parts.end(),
-                                         [&](const std::string& part) { return is_known(index, part, rule); });
+  for (const char* mark : {"; ", " / "}) {
+    const std::vector<std::string> parts = split(form, mark);
+    if (parts.size() > 1 && std::all_of(parts.begin(), parts.end(),
+                                        [&](const std::string& part) { return is_known(index, part, rule); }))
+      return true;
+  }
+  return false;
 }
 
 constexpr std::array<Register, 3> registers = {Register::us, Register::uk, Register::sa};
