@@ -48,6 +48,10 @@ MatchPlan make_plan(const Rule& rule, int first_fact = -1);
 // variables.
 std::vector<std::vector<int>> symmetries_of(const Rule& rule);
 
+// Whether two rules say the same with other letters: their givens, side conditions and conclusions agree, in whatever
+// order, and whichever way round a fact or an angle is written.
+bool say_the_same(const Rule& a, const Rule& b);
+
 // Does the phrase, as a condition, ask for a known fact (rather than an equation or a position)?
 bool is_fact_phrase(const Phrase& phrase);
 

@@ -7,9 +7,10 @@
 
 namespace prover {
 
-Matcher::Matcher(const Catalogue& catalogue, RuleId rule, const PlanBook& plans, Knowledge& knowledge)
+Matcher::Matcher(const Catalogue& catalogue, RuleId rule, const PlanBook& plans, Knowledge& knowledge,
+                 std::size_t most_steps)
     : catalogue_(catalogue), rule_(rule), knowledge_(knowledge), plans_(&plans[rule].plans),
-      places_(catalogue[rule].variables.points.size()) {}
+      places_(catalogue[rule].variables.points.size()), most_steps_(most_steps) {}
 
 void Matcher::match_figure() {
   since_ = until_ = 0;
@@ -166,7 +167,7 @@ bool Matcher::first_of_its_images() const {
 }
 
 void Matcher::run(const MatchPlan& plan, std::size_t step) {
-  if (knowledge_.full() || (++steps_ % 256 == 0 && (out_of_time_ = knowledge_.budget.exhausted())) || out_of_time_) return;
+  if (steps_ >= most_steps_ || knowledge_.full() || (++steps_ % 256 == 0 && (out_of_time_ = knowledge_.budget.exhausted())) || out_of_time_) return;
   if (step == plan.steps.size()) {
     if (first_of_its_images()) offer_at(places_);
     return;

@@ -10,7 +10,8 @@ namespace prover {
 
 class Matcher {
  public:
-  Matcher(const Catalogue& catalogue, RuleId rule, const PlanBook& plans, Knowledge& knowledge);
+  Matcher(const Catalogue& catalogue, RuleId rule, const PlanBook& plans, Knowledge& knowledge,
+          std::size_t most_steps = static_cast<std::size_t>(-1));
 
   // Rules without fact conditions: all places, once.
   void match_figure();
@@ -18,6 +19,7 @@ class Matcher {
   void match_facts(std::size_t since, std::size_t until);
   const MatchPlan& plan() const { return plans_->front(); }
   RuleId rule() const { return rule_; }
+  std::size_t tried() const { return steps_; }  // steps of its plan so far: what looking for places has cost
 
   // The same for places found elsewhere: only when the rule's positions are known there, and once for all its images.
   void offer_where_known(const std::vector<PointId>& places);
@@ -46,6 +48,7 @@ class Matcher {
   std::vector<PointId> places_;       // by variable; not valid while open
   std::size_t since_ = 0, until_ = 0; // the new facts
   std::size_t steps_ = 0;             // the clock is asked once in a while
+  std::size_t most_steps_;
   bool out_of_time_ = false;
 };
 

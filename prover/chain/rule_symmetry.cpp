@@ -4,9 +4,11 @@
 // segment, an angle's arms) is sorted before it is compared.
 #include <algorithm>
 #include <numeric>
+#include <optional>
 #include <string>
 
 #include "prover/chain/match_plan.hpp"
+#include "prover/statement/canonical_fact.hpp"
 
 namespace prover {
 
@@ -41,7 +43,11 @@ std::string sum_text(const Expression& expression, const Permutation& to) {
   return text;
 }
 
-std::string phrase_text(const Phrase& phrase, const Permutation& to) {
+// `readings`: facts whichever way round they are said, polygons from any corner. Symmetries do without: places that
+// differ by them are the same instance to the chain anyway, and the letters in which a reason is told stay as they are.
+enum class Facts { as_written, in_every_reading };
+
+std::string phrase_text(const Phrase& phrase, const Permutation& to, Facts facts = Facts::as_written) {
   std::string text = std::to_string(static_cast<int>(phrase.predicate)) + ":";
   if (phrase.predicate == Predicate::relation) {
     // A chain of equalities is a set; with "<" the order stays.
@@ -78,15 +84,26 @@ std::string phrase_text(const Phrase& phrase, const Permutation& to) {
   if (phrase.predicate == Predicate::concyclic) std::sort(p.begin(), p.end());
   if (phrase.predicate == Predicate::tangent_circumcircle) std::sort(p.begin() + 2, p.end());
   if (phrase.predicate == Predicate::bisects || phrase.predicate == Predicate::inside_angle) sort_pair(1, 3);
+  std::optional<FactKind> kind = fact_kind_of(phrase);
+  if (phrase.predicate == Predicate::convex) kind = FactKind::regular_polygon;  // read from any corner as well
+  if (facts == Facts::in_every_reading && kind && *kind != FactKind::parallel && *kind != FactKind::perpendicular) {
+    std::string least;
+    for (const std::vector<PointId>& reading : readings(*kind, phrase.points)) {
+      std::string said;
+      for (const PointId q : reading) said += letter(q, to);
+      if (least.empty() || said < least) least = said;
+    }
+    return text + least;
+  }
   for (const std::string& q : p) text += q;
   return text;
 }
 
-std::vector<std::string> rule_text(const Rule& rule, const Permutation& to) {
+std::vector<std::string> rule_text(const Rule& rule, const Permutation& to, Facts facts = Facts::as_written) {
   std::vector<std::string> text;
-  for (const Phrase& p : rule.given) text.push_back("g" + phrase_text(p, to));
-  for (const Phrase& p : rule.where) text.push_back("w" + phrase_text(p, to));
-  for (const Phrase& p : rule.then) text.push_back("t" + phrase_text(p, to));
+  for (const Phrase& p : rule.given) text.push_back("g" + phrase_text(p, to, facts));
+  for (const Phrase& p : rule.where) text.push_back("w" + phrase_text(p, to, facts));
+  for (const Phrase& p : rule.then) text.push_back("t" + phrase_text(p, to, facts));
   std::sort(text.begin(), text.end());
   return text;
 }
@@ -96,11 +113,43 @@ std::vector<std::string> rule_text(const Rule& rule, const Permutation& to) {
 namespace {
 
 // How a variable is used, whatever the others are called: only variables used alike can be exchanged.
-std::vector<std::string> uses_of(const Rule& rule, std::size_t variable) {
+std::vector<std::string> uses_of(const Rule& rule, std::size_t variable, Facts facts = Facts::as_written) {
   Permutation marked(rule.variables.points.size(), 0);
   marked[variable] = 1;
-  return rule_text(rule, marked);
+  return rule_text(rule, marked, facts);
 }
+
+// Looks for letters of `a` for the letters of `b`.
+class Renaming {
+ public:
+  Renaming(const Rule& a, const Rule& b) : b_(b), to_(b.variables.points.size()), taken_(to_.size(), false) {
+    Permutation as_it_is(to_.size());
+    std::iota(as_it_is.begin(), as_it_is.end(), 0);
+    wanted_ = rule_text(a, as_it_is, Facts::in_every_reading);
+    for (std::size_t v = 0; v < to_.size(); ++v) {
+      uses_a_.push_back(uses_of(a, v, Facts::in_every_reading));
+      uses_b_.push_back(uses_of(b, v, Facts::in_every_reading));
+    }
+  }
+  bool exists(std::size_t v = 0) {
+    if (v == to_.size()) return rule_text(b_, to_, Facts::in_every_reading) == wanted_;
+    for (std::size_t image = 0; image < to_.size(); ++image) {
+      if (taken_[image] || uses_b_[v] != uses_a_[image]) continue;
+      taken_[image] = true;
+      to_[v] = static_cast<int>(image);
+      if (exists(v + 1)) return true;
+      taken_[image] = false;
+    }
+    return false;
+  }
+
+ private:
+  const Rule& b_;
+  Permutation to_;
+  std::vector<bool> taken_;
+  std::vector<std::string> wanted_;
+  std::vector<std::vector<std::string>> uses_a_, uses_b_;
+};
 
 class SymmetrySearch {
  public:
@@ -145,6 +194,12 @@ std::vector<std::vector<int>> symmetries_of(const Rule& rule) {
   constexpr std::size_t most_variables = 6;
   if (rule.variables.points.size() < 2 || rule.variables.points.size() > most_variables) return {};
   return SymmetrySearch(rule).run();
+}
+
+bool say_the_same(const Rule& a, const Rule& b) {
+  const bool patterns = !a.builtin && !b.builtin && !a.then.empty() && !b.then.empty();
+  return patterns && a.variables.points.size() == b.variables.points.size() && a.given.size() == b.given.size() &&
+         a.where.size() == b.where.size() && a.then.size() == b.then.size() && Renaming(a, b).exists();
 }
 
 }  // namespace prover

@@ -51,14 +51,15 @@ std::vector<bool> in_use(const Catalogue& catalogue, std::vector<bool> allowed, 
 // kinds are first known.
 class RuleBook {
  public:
-  RuleBook(const Catalogue& catalogue, const std::vector<bool>& allowed, Knowledge& knowledge)
-      : plans(PlanBook::of(catalogue)), catalogue_(catalogue), allowed_(allowed), knowledge_(knowledge) {
+  RuleBook(const Catalogue& catalogue, const std::vector<bool>& allowed, std::size_t most_tried, Knowledge& knowledge)
+      : plans(PlanBook::of(catalogue)), catalogue_(catalogue), allowed_(allowed), most_tried_(most_tried),
+        knowledge_(knowledge) {
     for (const RuleId id : plans->pair_rules())
-      if (allowed[id.index()])
+      if (allowed_[id.index()])
         pair_rules.emplace_back(Matcher(catalogue, id, *plans, knowledge), std::nullopt);
     for (auto& [matcher, pairs] : pair_rules) pairs.emplace(catalogue[matcher.rule()], matcher, knowledge);
     for (const RuleId id : plans->figure_rules()) {
-      if (!allowed[id.index()]) continue;
+      if (!allowed_[id.index()]) continue;
       if (auto tied = TiedParts::of(catalogue[id]))
         tied_rules.emplace_back(Matcher(catalogue, id, *plans, knowledge), std::move(*tied));
       else
@@ -72,7 +73,16 @@ class RuleBook {
 
   RuleId shape(Builtin kind) const { return plans->shape(kind); }
   void match_figure() {
-    for (const RuleId id : figure_rules_) Matcher(catalogue_, id, *plans, knowledge_).match_figure();
+    for (const RuleId id : figure_rules_) {
+      Matcher matcher(catalogue_, id, *plans, knowledge_, most_tried_);
+      matcher.match_figure();
+      tried_ += matcher.tried();
+    }
+  }
+  std::size_t tried() const {
+    std::size_t sum = tried_;
+    for (const auto& [id, matcher] : fact_rules_) sum += matcher.tried();
+    return sum;
   }
   void match_facts(std::size_t since, std::size_t until) {
     FactKinds fresh = 0;
@@ -80,7 +90,7 @@ class RuleBook {
     known_ |= fresh;
     for (const RuleId id : plans->fact_rules(fresh, known_)) {
       if (!allowed_[id.index()]) continue;
-      const auto matcher = fact_rules_.try_emplace(id, catalogue_, id, *plans, knowledge_).first;
+      const auto matcher = fact_rules_.try_emplace(id, catalogue_, id, *plans, knowledge_, most_tried_).first;
       matcher->second.match_facts(since, until);
     }
   }
@@ -88,10 +98,12 @@ class RuleBook {
  private:
   const Catalogue& catalogue_;
   const std::vector<bool>& allowed_;
+  std::size_t most_tried_;
   Knowledge& knowledge_;
   std::vector<RuleId> figure_rules_;
   std::map<RuleId, Matcher> fact_rules_;
   FactKinds known_ = 0;
+  std::size_t tried_ = 0;
 };
 
 void offer_givens(const Statement& statement, const Catalogue& catalogue, RuleId given, Knowledge& knowledge) {
@@ -163,7 +175,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
                     const Budget& budget) {
   Knowledge knowledge(arrangement, unknowns, budget);
   const std::vector<bool> used = in_use(catalogue, options.allowed, statement);
-  RuleBook book(catalogue, used, knowledge);
+  RuleBook book(catalogue, used, options.most_tried, knowledge);
   auto cost = [&](RuleId rule) { return catalogue[rule].cost; };
   auto may = [&](RuleId rule) { return rule.valid() && options.allowed[rule.index()]; };
 
@@ -227,6 +239,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
   result.zero_is_one = result.contradictory;
   result.contradictory = result.contradictory || !result.impossible.empty();
   result.matches = knowledge.offered();
+  result.tried = book.tried();
   result.instances = knowledge.take_fired();
   result.closure = knowledge.take_system();
   return result;

@@ -26,11 +26,13 @@ struct Saturation {
   std::vector<Form> impossible;  // each alone: a value that no angle or length can have, or a sum that cannot be 0
   int rounds = 0;
   std::size_t matches = 0;          // instances tried
+  std::size_t tried = 0;            // steps of match plans: what looking for places of rules with a pattern has cost
 };
 
 struct ChainOptions {
   std::vector<bool> allowed;        // by RuleId
   bool stop_at_goal = false;
+  std::size_t most_tried = static_cast<std::size_t>(-1);  // steps of matching for one rule, to measure what it costs
 };
 
 Saturation saturate(const Statement& statement, const Arrangement& arrangement, const Catalogue& catalogue,

@@ -145,6 +145,12 @@ std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places) {
       out.push_back({Severity::error, places.header,
                      "`recalled` names " + std::string(name_of(wording)) + ", which has no wording here",
                      "add the wording, or leave the name out of `recalled`"});
+  for (const auto& [wording, unworded] : rule.unworded)
+    if (unworded && (rule.wording.contains(wording) || rule.family.empty()))
+      out.push_back({Severity::error, places.header,
+                     "`unworded` names " + std::string(name_of(wording)) +
+                         (rule.family.empty() ? ", but this rule has no family" : ", which has a wording here"),
+                     "leave the name out of `unworded`"});
   lint_examples(rule, places, out);
   return out;
 }

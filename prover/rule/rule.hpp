@@ -87,6 +87,7 @@ struct Rule {
   // {triangle ABC}. A register without accepted phrase has no entry.
   std::map<Register, std::string> wording;
   std::map<Register, bool> recalled;  // the wording is from memory only
+  std::map<Register, bool> unworded;  // no phrase is accepted for this case, though one is for its family
   std::vector<std::string> synonyms;  // other accepted words, for `taught:` and for marking
   // Wording for what a phrase means (midpoint, complementary …) or for plain arithmetic: such a rule has no
   // pattern, because every room expands the phrase by its meaning; only its words are cited.

@@ -56,7 +56,7 @@ class RuleParser {
     Read read;
   };
   // One row a field; the order is that of a well-written file.
-  static constexpr std::size_t row_count = 22;
+  static constexpr std::size_t row_count = 23;
   static const std::array<Row, row_count>& rows() {
     static const std::array<Row, row_count> table = {{
         {"title", false, &RuleParser::read_title},     {"kind", false, &RuleParser::read_kind},
@@ -67,6 +67,7 @@ class RuleParser {
         {"plain", false, &RuleParser::read_wording},   {"us", false, &RuleParser::read_wording},
         {"uk", false, &RuleParser::read_wording},      {"sa", false, &RuleParser::read_wording},
         {"also", true, &RuleParser::read_also},        {"recalled", false, &RuleParser::read_recalled},
+        {"unworded", false, &RuleParser::read_unworded},
         {"why", true, &RuleParser::read_why},          {"source", true, &RuleParser::read_source},
         {"case", true, &RuleParser::read_case},        {"add", true, &RuleParser::read_add},
         {"example", true, &RuleParser::read_example},  {"rule", false, &RuleParser::read_second_header},
@@ -182,12 +183,14 @@ class RuleParser {
     result_.rule.wording[wording] = text;
     places_.wording.emplace_back(wording, begin);
   }
-  void read_recalled(const Field& f) {
+  void read_recalled(const Field& f) { read_registers(f, result_.rule.recalled); }
+  void read_unworded(const Field& f) { read_registers(f, result_.rule.unworded); }
+  void read_registers(const Field& f, std::map<Register, bool>& named) {
     for (std::size_t at = 0; at < f.value.size();) {
       const std::size_t end = std::min(f.value.find(' ', at), f.value.size());
       const std::string_view word = std::string_view(f.value).substr(at, end - at);
       if (const auto wording = register_from(word))
-        result_.rule.recalled[*wording] = true;
+        named[*wording] = true;
       else if (!word.empty())
         error({f.begin + at, f.begin + end}, "unknown wording \"" + std::string(word) + "\"",
               "write plain, us, uk or sa");
