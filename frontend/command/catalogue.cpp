@@ -13,7 +13,7 @@ namespace frontend {
 namespace {
 
 // The rule and course files of a folder; nothing when it or one of them cannot be opened.
-std::optional<std::vector<prover::RuleFile>> rule_files_in(const std::string& folder) {
+std::optional<std::vector<prover::RuleFile>> files_of(const std::string& folder) {
   const FolderListing listing = files_below(folder, ".rule");
   std::vector<std::string> names = listing.names;
   for (const std::string& name : files_below(folder, ".course").names) names.push_back(name);
@@ -39,14 +39,22 @@ int LoadedRules::status(int of_the_command) const {
   return broken && of_the_command != status_disagreement ? status_mistake : of_the_command;
 }
 
+std::optional<std::vector<prover::RuleFile>> rule_files_in(const std::vector<std::string>& folders) {
+  std::vector<prover::RuleFile> files;
+  for (const std::string& folder : folders) {
+    auto added = files_of(folder);
+    if (!added) return std::nullopt;
+    files.insert(files.end(), added->begin(), added->end());
+  }
+  return files;
+}
+
 LoadedRules catalogue_with(const std::vector<std::string>& folders) {
   if (folders.empty()) return {CataloguePointer(std::shared_ptr<void>(), &prover::standard_catalogue())};
   std::vector<prover::RuleFile> files = prover::builtin_rule_files();
-  for (const std::string& folder : folders) {
-    auto added = rule_files_in(folder);
-    if (!added) return {};
-    files.insert(files.end(), added->begin(), added->end());
-  }
+  const auto added = rule_files_in(folders);
+  if (!added) return {};
+  files.insert(files.end(), added->begin(), added->end());
   prover::LoadedCatalogue loaded = prover::load_catalogue(files);
   LoadedRules result;
   for (const auto& [file, mistakes] : loaded.mistakes) {

@@ -24,6 +24,9 @@ LoadedRules catalogue_with(const std::vector<std::string>& folders);
 // Null, with the nearest name suggested on standard error, when there is no such course.
 const prover::Course* course_named(const prover::Catalogue& catalogue, const std::string& id);
 
+// The rule files of the folders; nothing, with a message on standard error, when one cannot be opened.
+std::optional<std::vector<prover::RuleFile>> rule_files_in(const std::vector<std::string>& folders);
+
 // The ids of a comma-separated list; null, with the nearest id suggested on standard error, when one is not known.
 std::optional<std::vector<std::string>> rule_ids(const prover::Catalogue& catalogue,
                                                  const std::vector<std::string>& lists, const std::string& option);

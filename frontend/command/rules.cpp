@@ -6,6 +6,7 @@
 #include "frontend/command/catalogue.hpp"
 #include "frontend/command/choices.hpp"
 #include "frontend/command/rules_arguments.hpp"
+#include "frontend/command/rules_lint.hpp"
 
 namespace frontend {
 
@@ -42,8 +43,10 @@ Run declare_rules(CLI::App& app) {
       ->allow_extra_args(false);
   app.add_flag("--prove-all", arguments->prove_all, "Prove every theorem from those taught before it");
   app.add_option("--from", arguments->from, "What this rule rests on: its proof and its ancestors")->type_name("ID");
+  app.add_flag("--lint", arguments->lint, "Draw, match and compare the rules (with --rules, those of the folders)");
   app.add_flag("--json", arguments->json, "As JSON");
   return [arguments](Session&) {
+    if (arguments->lint) return lint_command(arguments->id, arguments->folders, arguments->json);
     const LoadedRules loaded = catalogue_with(arguments->folders);
     if (!loaded.catalogue) return status_mistake;
     return loaded.status(show(*arguments, *loaded.catalogue));

@@ -14,6 +14,7 @@ struct RulesArguments {
   std::string format = "text";
   std::string course;
   bool courses = false;
+  bool lint = false;
   bool prove_all = false;
   std::string from;
   std::vector<std::string> folders;

@@ -357,6 +357,28 @@ class Rules(TestCase):
             done = prove(problem, *options)
             self.assertEqual(done.returncode, 2)
             self.assertIn("there is a rule `lath-fact` already", done.err)
+    def test_rules_are_linted(self):
+        rule = """rule own-angles
+  title    "our own"
+  kind     theorem
+  says     "A rule of our own."
+  given    triangle: ABC; equal lengths: AB = AC
+  then     angle ABC = angle %s
+  plain    "our own rule"
+  why      To be tried.
+  source   "our own"
+  example  fires   triangle: KLM; equal lengths: KL = KM   gives  angle KLM = angle KML
+  example  silent  triangle: KLM   gives  angle KLM = angle KML
+"""
+        with tempfile.TemporaryDirectory() as folder:
+            def linted(angle):
+                (Path(folder) / "own-angles.rule").write_text(rule % angle, encoding="utf-8")
+                return run("rules", "--lint", "--rules", folder)
+            wrong, right = linted("BAC"), linted("ACB")
+        self.assertEqual(wrong.returncode, 2)
+        self.assertIn("own-angles.rule:6:12: error: ∠ABC = ∠BAC does not follow", wrong.out)
+        self.assertEqual(right.returncode, 1)  # a warning alone
+        self.assertIn("says the same as `isosceles-base-angles`", right.out)
 
     def test_the_catalogue_lists_and_shows_rules(self):
         listed = json.loads(run("rules", "--json").out)
