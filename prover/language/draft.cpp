@@ -17,6 +17,21 @@ PointId Draft::point(const std::string& name) {
   return place->second;
 }
 
+PointId Draft::fresh_point() {
+  std::string name;
+  for (const char letter : std::string_view("PQRSTUVWXYZABCDEFGHJKLMN")) {
+    name = letter;
+    if (!index_.contains(name) && !written.contains(name)) break;
+    name.clear();
+  }
+  for (int number = 1; name.empty(); ++number) {
+    const std::string next = "P" + std::to_string(number);
+    if (!index_.contains(next) && !written.contains(next)) name = next;
+  }
+  unnamed.push_back(point(name));
+  return unnamed.back();
+}
+
 PointId Draft::hidden_point(const std::string& stem) {
   int number = 1;
   while (index_.contains(stem + std::to_string(number))) ++number;

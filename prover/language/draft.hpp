@@ -85,10 +85,13 @@ class Draft {
   std::map<std::string, Span> number_letters;  // small letters used as numbers
   std::vector<std::string> assumptions;
   std::vector<UnitPlace> units;
+  std::set<std::string> written;  // capital letters of the text: no fresh point may take one of them
+  std::vector<PointId> unnamed;   // points drawn in addition that have no name in the text
 
   void begin_unit(UnitKind kind, std::size_t index) { units.push_back({kind, index}); }
   std::size_t unit() const { return units.size() - 1; }
   PointId point(const std::string& name);
+  PointId fresh_point();  // P, Q, …: a letter that stands nowhere in the text
   PointId hidden_point(const std::string& stem);  // "l1", "l2", … whichever is free
   std::optional<PointId> find_point(const std::string& name) const;
   std::size_t lettered_line(const std::string& name, Span span);

@@ -55,10 +55,16 @@ struct circumcentre
 struct orthocentre : part<Part::orthocentre, words<"is a orthocentre|orthocenter of">, triangle_or_letters> {
 };
 
-// "X is where lines AB and CD meet"
-struct where_meet : says<Predicate::meet, "01234", words<"is">,
-                         sor<words<"where">, words<"a point where">, words<"a point at which">>, line,
-                         words<"and">, line, words<"meet|intersect|cross">> {};
+// "X is where lines AB and CD meet" leaves open on which side of X they go on; segments cross inside both.
+struct is_where : seq<words<"is">, sor<words<"where">, words<"a point where">, words<"a point at which">>> {};
+struct inner_lines : words<"a segments|chords|diagonals"> {};
+struct where_cross
+    : sor<says<Predicate::cross, "01234", is_where, at<inner_lines>, line, words<"and">, line,
+               words<"meet|intersect|cross">>,
+          says<Predicate::cross, "01234", is_where, not_at<words<"a? straight? lines">>, line, words<"and">, line,
+               words<"cross">>> {};
+struct where_meet : says<Predicate::meet, "01234", is_where, line, words<"and">, line,
+                         words<"meet|intersect|cross">> {};
 struct intersection : says<Predicate::meet, "01234", words<"is">,
                            sor<words<"a intersection of">, words<"a point of intersection of">,
                                words<"a intersection point of">>,
@@ -75,7 +81,7 @@ struct opposite_sides
     : part<Part::opposite_sides, opt<words<"is|lie">>, words<"on opposite|different sides of">, line> {};
 
 struct point_verb : sor<on_a_line, concyclic, same_side, opposite_sides, midpoints, midpoint, foot, is_centre,
-                        incentre, circumcentre, orthocentre, where_meet, intersection, between, on_ray,
+                        incentre, circumcentre, orthocentre, where_cross, where_meet, intersection, between, on_ray,
                         on_produced_line, on_circle, on_line, on_segment, inside, outside> {};
 struct subject : part<Part::subject, list<point, conjunction>> {};
 struct again : seq<opt<comma>, words<"and">> {};

@@ -1,7 +1,7 @@
 // Whole sentences: what may stand before a clause and carries no meaning of its own, several clauses in one
 // sentence, goals, and the remarks of a question paper.
 #pragma once
-#include "prover/language/grammar_shapes.hpp"
+#include "prover/language/grammar_drawing.hpp"
 
 namespace prover::grammar {
 
@@ -41,7 +41,7 @@ struct labelled_midpoint : part<Part::points_clause, subject, midpoint_short> {}
 
 struct clause
     : sor<labelled_row, line_row_clause, labelled_lines, labelled_circle, labelled_concyclic, numbered_angles,
-          call, join, tangents_from, diagonals_meet, perpendicular_bisector_meets, bisector_meets,
+          call, drawing, tangents_from, diagonals_meet, perpendicular_bisector_meets, bisector_meets,
           tangent_meets, line_through, produced_meets, matched_shapes, angle_bisected, shape_clause,
           lines_clause, line_clause, points_clause, group_clause, relation, labelled_midpoint, said_circle> {
 };

@@ -1,4 +1,4 @@
-// Triangles, quadrilaterals, polygons and circles, by name; and what may be drawn or called.
+// Triangles, quadrilaterals, polygons and circles, by name; and names for angles.
 #pragma once
 #include "prover/language/grammar_lines.hpp"
 
@@ -83,25 +83,5 @@ struct numbered_angle : part<Part::numbered_angle, part<Part::name, plus<pegtl::
                              opt<angle_sign>, letters> {};
 struct numbered_angles
     : part<Part::numbered_angles, words<"a? angles at">, point, colon, list<numbered_angle, conjunction>> {};
-
-// What is drawn in addition.
-struct join
-    : sor<part<Part::join, words<"join">,
-               list<sor<plain_line, part<Part::line, point, words<"to|and|with">, point>>, conjunction>>,
-          part<Part::produced, words<"produce|extend">, plain_line, opt<words<"beyond">, point>, words<"to">,
-               opt<words<"a point">>, point>,
-          part<Part::line_through, words<"draw|construct">, words<"through">, point, plain_line,
-               through_direction>,
-          part<Part::line_through, words<"draw|construct">, plain_line, words<"through">, point,
-               through_direction>,
-          seq<words<"draw|construct">, line_through>, seq<words<"draw|construct">, bisector_meets>,
-          part<Part::altitude, words<"draw|drop|construct a perpendicular|altitude|height">, plain_line,
-               words<"from">, point, words<"to|on|onto">, plain_line>,
-          part<Part::altitude, words<"draw|drop|construct a perpendicular|altitude from">, point,
-               words<"to|on|onto">, plain_line, opt<comma>, words<"meeting|cutting with? foot? it? at?">,
-               point>,
-          part<Part::line_clause, words<"draw|construct">, line,
-               sor<parallel_to, perpendicular_to, bisector>>,
-          part<Part::join, words<"draw|construct">, list<plain_line, conjunction>>> {};
 
 }  // namespace prover::grammar

@@ -71,10 +71,27 @@ std::optional<Diagnostic> too_much(std::string_view sentence, Span span) {
   return std::nullopt;
 }
 
+// Names of points, and whatever else looks like one: "KLM", "K1", not the K of "Keep".
+std::set<std::string> capitals_of(std::string_view text) {
+  std::set<std::string> names;
+  const auto capital = [](char c) { return c >= 'A' && c <= 'Z'; };
+  const auto small = [](char c) { return c >= 'a' && c <= 'z'; };
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (!capital(text[i]) || (i + 1 < text.size() && small(text[i + 1]))) continue;
+    std::string name(1, text[i]);
+    names.insert(name);
+    for (std::size_t k = i + 1; k < text.size() && text[k] >= '0' && text[k] <= '9'; ++k) name += text[k];
+    names.insert(name);
+  }
+  return names;
+}
+
 class ProblemParser {
  public:
   explicit ProblemParser(std::string_view text)
-      : text_(text), draft_(problem_.names, problem_.diagnostics), reader_(text, draft_) {}
+      : text_(text), draft_(problem_.names, problem_.diagnostics), reader_(text, draft_) {
+    draft_.written = capitals_of(text);
+  }
 
   ProblemText parse() {
     if (auto bad = not_a_text(text_)) {
@@ -151,16 +168,25 @@ class ProblemParser {
     const bool joins = piece.joined && last_was_goal_ && (start == Start::prove || start == Start::sentence);
     const std::size_t goals = problem_.goals.size();
     if (start == Start::find || start == Start::prove) asked_ = true;
+    if (kind == UnitKind::added) {
+      if (auto mistake = draws_nothing(of(piece.span), piece.span.begin)) {
+        problem_.diagnostics.push_back(std::move(*mistake));
+        not_understood_ += of(piece.span);
+        return;
+      }
+    }
     const std::optional<Node> tree = parsed(piece, start);
     last_was_goal_ = last_was_goal_ && piece.joined;
     if (!tree) return;
-    list.push_back({piece.span, std::string(of(piece.span)), {}});
+    list.push_back({piece.span, std::string(of(piece.span)), {}, {}});
+    const std::size_t drawn = draft_.unnamed.size();
     draft_.begin_unit(kind, list.size() - 1);
     std::vector<Phrase> phrases;
     const std::size_t mistakes = problem_.diagnostics.size();
     reader_.sentence(*tree, phrases, problem_.goals);
     if (problem_.diagnostics.size() > mistakes) not_understood_ += of(piece.span);
     list.back().phrases = std::move(phrases);
+    list.back().fresh.assign(draft_.unnamed.begin() + static_cast<std::ptrdiff_t>(drawn), draft_.unnamed.end());
     if (problem_.goals.size() > goals) {
       asked_ = last_was_goal_ = true;
       if (joins && start == Start::prove) join_goals(goals);
@@ -327,6 +353,7 @@ std::vector<Phrase> parse_phrases(std::string_view text, Names& names, std::vect
     own.push_back(std::move(*bad));
   } else {
     Draft draft(names, own);
+    draft.written = capitals_of(text);
     Reader reader(text, draft);
     draft.begin_unit(UnitKind::given, 0);
     for (const Piece& piece : cut_into_pieces(text)) {

@@ -16,6 +16,7 @@ struct Sentence {
   Span span;
   std::string text;             // as written, trimmed
   std::vector<Phrase> phrases;
+  std::vector<PointId> fresh;   // points that it draws without naming them
 };
 
 enum class GoalKind { find, prove };

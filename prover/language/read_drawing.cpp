@@ -1,14 +1,9 @@
-// Lines that have no name but what they do ("the bisector of angle K meets LM at P"), and what is drawn in
-// addition ("join LN", "draw through K the line PQ parallel to LM").
+// Lines that have no name but what they do: "the bisector of angle K meets LM at P".
 #include "prover/language/reader.hpp"
 
 namespace prover {
 
 namespace {
-
-bool has_end(const Line& line, PointId p) {
-  return line.a.id == p || line.b.id == p;
-}
 
 std::size_t count(const std::string& text, std::string_view word) {
   std::size_t found = 0;
@@ -48,20 +43,10 @@ void Reader::line_through(const Node& node) {
   if (direction == nullptr) direction = node.child(Part::perpendicular_to);
   const Line guide = direction != nullptr ? line(*line_node(*direction)) : line(*line_node(node));
   const Predicate said = parallel ? Predicate::parallel : Predicate::perpendicular;
-  if (at.size() == 2) {  // "the line through K parallel to LM meets NP at Q"
-    const Node& met = *line_node(node, direction != nullptr ? 0 : 1);
-    add(said, {at[0], at[1], guide.a, guide.b}, node.span);
-    on_line(at[1], met, node.span);
-    return;
-  }
-  const Line drawn = line(*line_node(node));  // "the line PQ through K parallel to LM"
-  if (!has_end(drawn, at[0].id)) {
-    add(Predicate::line_order, {drawn.a, at[0], drawn.b}, node.span);
-    draft_.assumptions.push_back(draft_.names.of(at[0].id) + " lies between " + draft_.names.of(drawn.a.id) +
-                                 " and " + draft_.names.of(drawn.b.id) +
-                                 "; if it does not, write their order on the line");
-  }
-  add(said, {drawn.a, drawn.b, guide.a, guide.b}, node.span);
+  // "the line through K parallel to LM meets NP at Q"
+  const Node& met = *line_node(node, direction != nullptr ? 0 : 1);
+  add(said, {at[0], at[1], guide.a, guide.b}, node.span);
+  on_line(at[1], met, node.span);
 }
 
 void Reader::produced_meets(const Node& node) {
@@ -100,27 +85,6 @@ void Reader::perpendicular_bisector_meets(const Node& node) {
     return Expression{{Term{1, Segment{at[0].id, end.id}, node.span}}, node.span};
   };
   compare({length(whole.a), length(whole.b)}, {Comparison::equal}, node.span);
-}
-
-void Reader::draw_perpendicular(const Node& node) {
-  const std::vector<Placed> at = points_in(node);
-  const std::vector<Line> both = lines(node);
-  if (both.size() == 2) {  // "draw the perpendicular KP from K to LM"
-    const bool second = both[0].b.id == at[0].id;
-    add(Predicate::foot,
-        {second ? both[0].a : both[0].b, second ? both[0].b : both[0].a, both[1].a, both[1].b}, node.span);
-  } else {  // "drop a perpendicular from K to LM, meeting it at P"
-    add(Predicate::foot, {at[1], at[0], both[0].a, both[0].b}, node.span);
-  }
-}
-
-void Reader::produce(const Node& node) {
-  const Line subject = line(*line_node(node));
-  line_verb(node, subject, node.span);
-}
-
-void Reader::join(const Node& node) {
-  for (const Line& one : lines(node)) add(Predicate::line_order, {one.a, one.b}, node.span);
 }
 
 }  // namespace prover

@@ -91,16 +91,42 @@ class Reader {
   void cevian(const Line& subject, const Node& verb, Span span);
   const std::vector<PointId>* triangle_at(const Line& subject) const;
 
-  // read_drawing.cpp: lines without a name of their own, and what is drawn in addition
+  // read_drawing.cpp: lines without a name of their own
   void bisector_meets(const Node& node);
   void tangent_meets(const Node& node);
   void line_through(const Node& node);
   void produced_meets(const Node& node);
   void diagonals_meet(const Node& node);
   void perpendicular_bisector_meets(const Node& node);
-  void draw_perpendicular(const Node& node);
-  void produce(const Node& node);
+
+  // read_auxiliary.cpp: lines drawn in addition
+  void drawn_line(const Node& node);
+  void named_line(const Node& node, Predicate said, const Line& guide, const std::vector<Placed>& through);
+  void drawn_ray(const Node& node);
+  void drawn_angle(const Node& node);
+  void drawn_produced(const Node& node);
   void join(const Node& node);
+  void join_to(const Node& node);
+  Placed fresh(Span span);
+  Placed named_or_fresh(const std::vector<Placed>& named, std::size_t i, Span span);
+  bool as_many(std::size_t names, std::size_t wanted, Span span);
+  void meets_there(Placed point, const Node& meeting, Span span);
+  void on_sides(Placed point, const Line* wall, const Node& node, Span span);
+  bool says_side(const Node& node) const;
+  std::vector<std::vector<PointId>> triangles_with(const std::vector<PointId>& corners) const;
+
+  // read_constructions.cpp: points and figures constructed in addition
+  void drawn_foot(const Node& node);
+  void drawn_cevian(const Node& node);
+  void drawn_bisector(const Node& node);
+  void drawn_midpoint(const Node& node);
+  void drawn_centre(const Node& node);
+  void drawn_perpendicular_bisector(const Node& node);
+  void drawn_diameter(const Node& node);
+  void drawn_tangent(const Node& node);
+  void drawn_tangents_from(const Node& node);
+  void build(const Node& node);
+  void mirror(const Node& node);
 
   // read_circles.cpp
   void circle_clause(const Node& node);

@@ -32,6 +32,11 @@ enum class Part : std::uint8_t {
   angle_bisected,
   circle_clause, shape, adjective, noun, right_at, hypotenuse, apex, base, similar_shapes, congruent_shapes,
   call, join, line_order_row, loose_letters, numbered_angles, numbered_angle,
+  // what is drawn in addition
+  meeting, meeting_together, near_side, far_side, outer_side, inner_side, the_centre, join_to, ray, at_feet, own_length,
+  equilateral, square, drawn_line, drawn_ray, drawn_angle, drawn_foot, drawn_cevian, drawn_bisector, drawn_midpoint,
+  drawn_centre, drawn_perpendicular_bisector, drawn_diameter, drawn_tangent, drawn_tangents_from, drawn_produced, build,
+  mirror,
   // goals
   find, prove, hypothesis, in_terms_of, all_angles, remark,
   // steering lines

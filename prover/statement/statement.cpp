@@ -23,8 +23,12 @@ constexpr std::string_view draw = "Draw: ";
 
 // A sentence that tells what to do stands as it is written; facts are introduced by "Draw".
 std::string in_words(const Sentence& sentence, const Names& names) {
-  static constexpr std::array<std::string_view, 12> verbs{"draw", "join", "drop", "produce", "extend", "construct",
-                                                          "mark", "build", "through", "from", "complete", "let"};
+  static constexpr std::array<std::string_view, 22> verbs{"draw", "join", "drop", "produce", "extend", "construct",
+                                                          "mark", "build", "through", "from", "complete", "let",
+                                                          "erect", "connect", "prolong", "bisect", "take", "place",
+                                                          "choose", "mirror", "reflect", "at"};
+  std::string facts;
+  for (const Phrase& phrase : sentence.phrases) facts += (facts.empty() ? "" : "; ") + describe(phrase, names);
   std::string first;
   for (const char c : sentence.text) {
     if (!std::isalpha(static_cast<unsigned char>(c))) break;
@@ -34,12 +38,11 @@ std::string in_words(const Sentence& sentence, const Names& names) {
     std::string text = sentence.text;
     text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
     while (!text.empty() && (text.back() == '.' || text.back() == ' ')) text.pop_back();
+    // A reader must know the letters of points that the sentence does not name.
+    if (!sentence.fresh.empty()) text += " (" + facts + ")";
     return text;
   }
-  std::string text(draw);
-  for (std::size_t i = 0; i < sentence.phrases.size(); ++i)
-    text += (i > 0 ? "; " : "") + describe(sentence.phrases[i], names);
-  return text;
+  return std::string(draw) + facts;
 }
 
 void note_points(const Phrase& phrase, std::vector<bool>& known) {
