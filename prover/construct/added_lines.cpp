@@ -33,6 +33,19 @@ bool only_joins(const Phrase& phrase) {
          phrase.points.size() == 2;
 }
 
+// A new point that no added sentence places.
+std::optional<PointId> point_only_joined(const std::vector<Phrase>& added, const std::vector<bool>& old) {
+  std::vector<bool> placed = old;
+  for (const Phrase& phrase : added)
+    if (!only_joins(phrase))
+      for (const PointId p : points_named(phrase))
+        if (p.valid()) placed[p.index()] = true;
+  for (const Phrase& phrase : added)
+    for (const PointId p : phrase.points)
+      if (p.valid() && !placed[p.index()]) return p;
+  return std::nullopt;
+}
+
 // A line on which a new point lies, by its direction: that of old points a, b, or at right angles to it.
 struct Locus {
   PointId point, a, b;
@@ -123,6 +136,17 @@ AddedLines examine_added_lines(const Statement& statement, const Budget& budget)
       result.span = sentence.span;
       return result;
     }
+  if (const auto lost = point_only_joined(added, old)) {
+    const std::string& name = statement.names.of(*lost);
+    result.objection = fmt::format("where {} is, is not said: it is only joined", name);
+    result.way_out = fmt::format("say what fixes {0}, for example \"{0} is the midpoint of\" a segment", name);
+    for (const AddedSentence& sentence : statement.added)
+      for (const std::size_t i : sentence.givens) {
+        const auto named = points_named(statement.givens[i].phrase);
+        if (std::find(named.begin(), named.end(), *lost) != named.end()) result.span = sentence.span;
+      }
+    return result;
+  }
   if (std::all_of(added.begin(), added.end(), only_joins)) return result;  // also when there are none
   result.span = {statement.added.front().span.begin, statement.added.back().span.end};
 
@@ -145,7 +169,7 @@ AddedLines examine_added_lines(const Statement& statement, const Budget& budget)
       result.figure = figure;
       return result;
     }
-    if (!examined && !restricts_only_new_points(*carried, old, added, all)) {
+    if (!examined && !restricts_only_new_points(*carried, old, givens, all)) {
       result.objection = "the added line asks more of the new points than can always be had";
       result.way_out = "a new point may have two conditions: a line and a line, or a line and a length";
       return result;

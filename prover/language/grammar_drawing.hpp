@@ -166,6 +166,15 @@ struct mirror : part<Part::mirror, words<"mirror|reflect">, point, words<"in|at|
 // An ordinary clause that places named points: "mark P on KL", "complete the parallelogram KLMX".
 struct placed_points : seq<sor<marks_point, words<"complete">>, sor<shape_clause, points_clause>> {};
 
+// Understood, but not enough: for a diagnostic of its own.
+struct line_kind : words<"a straight? tangent|diameter|line|ray|perpendicular|parallel|chord|radius|altitude|median|bisector"> {
+};
+struct drawn_vaguely
+    : seq<part<Part::drawn_vaguely,
+               sor<seq<draws, line_kind, opt<of_circle>, opt<passes>>, seq<draws, passes, line_kind>,
+                   seq<passes, draws, line_kind>, seq<words<"join|connect">, point>>>,
+          at<sentence_stop>> {};
+
 struct drawing_verb : words<"draw|construct|erect|join|connect|drop|produce|extend|prolong|bisect|mark|take|place|"
                             "choose|build|mirror|reflect|complete"> {};
 struct drawing_opens : sor<drawing_verb, seq<words<"through|from|at">, point, opt<comma>, draws>> {};
@@ -175,6 +184,6 @@ struct drawing
               drawn_bisector, drawn_midpoint, drawn_centre, drawn_diameter, drawn_tangents_from, drawn_tangent,
               through_three, drawn_ray, build, mirror, drawn_produced, drawn_segments,
               seq<draws, sor<line_through, bisector_meets>>, part<Part::line_clause, draws, line, bisector>,
-              placed_points>> {};
+              placed_points, drawn_vaguely>> {};
 
 }  // namespace prover::grammar

@@ -33,7 +33,7 @@ Placed Reader::named_or_fresh(const std::vector<Placed>& named, std::size_t i, S
 bool Reader::as_many(std::size_t names, std::size_t wanted, Span span) {
   if (names == 0 || names == wanted) return true;
   draft_.error(span, std::to_string(names) + (names == 1 ? " point is" : " points are") + " named where " +
-                         std::to_string(wanted) + " are drawn",
+                         std::to_string(wanted) + (wanted == 1 ? " is drawn" : " are drawn"),
                "name as many points as are drawn, in the same order, or none");
   return false;
 }

@@ -86,6 +86,7 @@ void Reader::clause(const Node& node) {
       {Part::drawn_tangents_from, &Reader::drawn_tangents_from},
       {Part::build, &Reader::build},
       {Part::mirror, &Reader::mirror},
+      {Part::drawn_vaguely, &Reader::drawn_vaguely},
       {Part::angle_bisected, &Reader::angle_bisected},
       {Part::line_order_row, &Reader::line_order_row},
       {Part::call, &Reader::call},

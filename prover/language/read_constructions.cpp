@@ -116,7 +116,12 @@ void Reader::drawn_midpoint(const Node& node) {
 }
 
 void Reader::drawn_centre(const Node& node) {
+  const std::size_t before = phrases_->size();
   centre_of({fresh(node.span)}, node.children.front(), node.span);
+  // That the triangle is one is not for the drawing to say.
+  const auto said = phrases_->begin() + static_cast<std::ptrdiff_t>(before);
+  phrases_->erase(std::remove_if(said, phrases_->end(), [](const Phrase& p) { return p.predicate == Predicate::triangle; }),
+                  phrases_->end());
 }
 
 void Reader::drawn_perpendicular_bisector(const Node& node) {
@@ -251,6 +256,13 @@ void Reader::build(const Node& node) {
   }
   add(square ? Predicate::square : Predicate::equilateral, corners, node.span);
   on_sides(built.front(), &side, node, node.span);
+}
+
+// "Draw the tangent", "join K", "draw a line through K": nothing fixes what is drawn.
+void Reader::drawn_vaguely(const Node& node) {
+  draft_.error(node.span, "what fixes this line is not said",
+               "say where it starts and where it goes, for example \"draw through K the line parallel to LM\", "
+               "\"draw the tangent at K\" or \"join KL\"");
 }
 
 // The mirror image: the line is the perpendicular bisector of the point and its image.

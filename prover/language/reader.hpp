@@ -127,6 +127,7 @@ class Reader {
   void drawn_tangents_from(const Node& node);
   void build(const Node& node);
   void mirror(const Node& node);
+  void drawn_vaguely(const Node& node);
 
   // read_circles.cpp
   void circle_clause(const Node& node);

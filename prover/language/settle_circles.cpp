@@ -68,6 +68,7 @@ class Circles {
  public:
   explicit Circles(Draft& draft) : draft_(draft), circles_(different_circles(draft.circles)) {}
 
+  bool none() const { return circles_.empty(); }
   // The phrases that stand for this one.
   std::vector<Phrase> settled(Phrase phrase) {
     if (names_the_centre(phrase)) return with_centre(phrase);
@@ -149,6 +150,10 @@ void settle_circles(Draft& draft, const Units& units) {
       for (Phrase& phrase : *unit.phrases) {
         if (!due(phrase)) {
           settled.push_back(std::move(phrase));
+          continue;
+        }
+        if (unit.kind == UnitKind::added && circles.none()) {
+          draft.error(phrase.span, "there is no circle in this problem", "name the circle that is meant");
           continue;
         }
         for (Phrase& one : circles.settled(std::move(phrase))) settled.push_back(std::move(one));

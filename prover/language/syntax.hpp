@@ -36,7 +36,7 @@ enum class Part : std::uint8_t {
   meeting, meeting_together, near_side, far_side, outer_side, inner_side, the_centre, join_to, ray, at_feet, own_length,
   equilateral, square, drawn_line, drawn_ray, drawn_angle, drawn_foot, drawn_cevian, drawn_bisector, drawn_midpoint,
   drawn_centre, drawn_perpendicular_bisector, drawn_diameter, drawn_tangent, drawn_tangents_from, drawn_produced, build,
-  mirror,
+  mirror, drawn_vaguely,
   // goals
   find, prove, hypothesis, in_terms_of, all_angles, remark,
   // steering lines

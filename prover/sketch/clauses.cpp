@@ -143,13 +143,13 @@ namespace {
 std::size_t least_points(Predicate predicate) {
   switch (predicate) {
     case Predicate::relation: return 0;
+    case Predicate::line_order:  // two points that are joined ask nothing of a figure
     case Predicate::circle:
     case Predicate::circle_cyclic:
     case Predicate::inside_circle:
     case Predicate::outside_circle: return 2;
     case Predicate::triangle:
     case Predicate::acute:
-    case Predicate::line_order:
     case Predicate::collinear:
     case Predicate::on_ray:
     case Predicate::on_segment:

@@ -94,12 +94,10 @@ std::optional<Sketch> complete(const Sketch& base, const std::vector<bool>& stay
   return std::nullopt;
 }
 
-bool restricts_only_new_points(const Sketch& figure, const std::vector<bool>& stays, const std::vector<Phrase>& added,
-                               const std::vector<Phrase>& givens) {
+bool restricts_only_new_points(const Sketch& figure, const std::vector<bool>& stays, const std::vector<Phrase>& old,
+                               const std::vector<Phrase>& all) {
   const std::size_t points = stays.size();
-  const Units units = units_of(givens, points);  // a circle of the problem keeps its point
-  System system(added, units.layout);
-  if (!system.has_branches()) return false;
+  const Units units = units_of(all, points);  // a circle of the problem keeps its point
   std::vector<double> x(units.layout.variables());
   const double size = units.measured ? units.layout.length_unit : 5;
   for (std::size_t p = 0; p < points; ++p)
@@ -108,26 +106,30 @@ bool restricts_only_new_points(const Sketch& figure, const std::vector<bool>& st
     const auto known = figure.numbers.find(units.layout.numbers[k]);
     if (known != figure.numbers.end()) x[2 * points + k] = known->second / units.layout.units[k];
   }
-  system.choose(x.data());
-  const auto rows = static_cast<Eigen::Index>(system.equations().size());
-  if (rows == 0) return true;
-  const auto columns = static_cast<Eigen::Index>(units.layout.variables());
-  Eigen::MatrixXd all = Eigen::MatrixXd::Zero(rows, columns), by_new = all;
-  Gradient gradient(units.layout.variables());
-  for (Eigen::Index row = 0; row < rows; ++row) {
-    evaluate(*system.equations()[static_cast<std::size_t>(row)].constraint, units.layout, x.data(), &gradient);
-    for (const int i : gradient.touched()) {
-      all(row, i) = gradient[i];
-      const auto point = static_cast<std::size_t>(i / 2);
-      if (point < points && !stays[point]) by_new(row, i) = gradient[i];
+  const auto derivatives = [&](const std::vector<Phrase>& phrases, bool new_points_only) -> std::optional<Eigen::MatrixXd> {
+    System system(phrases, units.layout);
+    if (!system.has_branches()) return std::nullopt;
+    system.choose(x.data());
+    Eigen::MatrixXd matrix = Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(system.equations().size()),
+                                                   static_cast<Eigen::Index>(units.layout.variables()));
+    Gradient gradient(units.layout.variables());
+    for (Eigen::Index row = 0; row < matrix.rows(); ++row) {
+      evaluate(*system.equations()[static_cast<std::size_t>(row)].constraint, units.layout, x.data(), &gradient);
+      for (const int i : gradient.touched()) {
+        const auto point = static_cast<std::size_t>(i / 2);
+        if (!new_points_only || (point < points && !stays[point])) matrix(row, i) = gradient[i];
+      }
     }
-  }
-  const auto rank = [](const Eigen::MatrixXd& matrix) {
+    return matrix;
+  };
+  const auto rank = [](const Eigen::MatrixXd& matrix) -> Eigen::Index {
+    if (matrix.rows() == 0) return 0;
     Eigen::JacobiSVD<Eigen::MatrixXd> svd(matrix);
     svd.setThreshold(1e-7);
     return svd.rank();
   };
-  return rank(all) == rank(by_new);
+  const auto of_all = derivatives(all, false), of_old = derivatives(old, false), by_new = derivatives(all, true);
+  return of_all && of_old && by_new && rank(*of_all) == rank(*of_old) + rank(*by_new);
 }
 
 }  // namespace prover

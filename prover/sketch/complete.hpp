@@ -14,10 +14,11 @@ namespace prover {
 std::optional<Sketch> complete(const Sketch& base, const std::vector<bool>& stays, const std::vector<Phrase>& givens,
                                const Budget& budget, int starts = 40);
 
-// Do the equations of `added` restrict only the points that do not stay? True when, near this figure, every small move
-// of the staying points can be followed by the others: the derivatives by the new points have the same rank as all
-// derivatives (implicit function theorem).
-bool restricts_only_new_points(const Sketch& figure, const std::vector<bool>& stays, const std::vector<Phrase>& added,
-                               const std::vector<Phrase>& givens);
+// Do the sentences that `all` has beyond `old` restrict only the points that do not stay? True when, near this figure,
+// every small move of the staying points that `old` allows can be followed by the others. In ranks of derivatives:
+// that of `all` is that of `old` and that of `all` by the new points alone, together (implicit function theorem). What
+// an added sentence repeats or implies of the old ones ("a tangent at L" says that L is on the circle) does no harm.
+bool restricts_only_new_points(const Sketch& figure, const std::vector<bool>& stays, const std::vector<Phrase>& old,
+                               const std::vector<Phrase>& all);
 
 }  // namespace prover
