@@ -13,5 +13,5 @@ TEST_CASE("joining two points asks nothing of a figure") {
 
 TEST_CASE("joining two points proves nothing by itself") {
   const Answer answer = ask("convex: K, L, M, N\nadd: join K to M\nprove: angle KLM = angle MNK\n");
-  CHECK(answer.verdict == Verdict::refuted);
+  CHECK(answer.verdict == Verdict::false_claim);
 }
