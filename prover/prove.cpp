@@ -9,6 +9,7 @@
 
 #include "prover/base/log.hpp"
 #include "prover/language/problem_text.hpp"
+#include "prover/library/own_rules.hpp"
 #include "prover/statement/statement.hpp"
 #include "prover/verdict/answer_of.hpp"
 #include "prover/verdict/solve.hpp"
@@ -107,6 +108,8 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
     return answer;
   }
   fill_answer(statements, solved, attempt_options, answer);
+  for (AnswerProof& proof : answer.proofs)
+    settle_own_rules(catalogue, options.unfold, options.wording, options.budget, proof);
 
   answer.time_ms["sketch"] = sketch_ms;
   answer.time_ms["chain"] = times.chain;

@@ -15,6 +15,7 @@ struct ProveOptions {
   std::vector<std::string> taught;       // each as behind `taught:`; empty: what the problem says, or everything
   std::vector<std::string> without;      // rules left out
   Register wording = Register::plain;
+  bool unfold = false;                   // the proof of a teacher's own rule in the place of its citation
   Budget budget;
 };
 

@@ -55,6 +55,7 @@ void declare(CLI::App& app, ProblemOptions& options) {
       ->type_name("FOLDER")
       ->take_all()
       ->allow_extra_args(false);
+  app.add_flag("--unfold", options.unfold, "Put the proof of a rule of your own in the place of its citation");
   app.add_flag("--times", options.times, "Add the time that each stage took");
 }
 
@@ -69,6 +70,7 @@ std::optional<Setting> setting_of(const ProblemOptions& options) {
   setting.options.measure = options.measure;
   setting.options.without.insert(setting.options.without.end(), without->begin(), without->end());
   setting.options.wording = register_named(options.wording);
+  setting.options.unfold = options.unfold;
   setting.limit = options.limit;
   return setting;
 }

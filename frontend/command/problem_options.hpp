@@ -19,6 +19,7 @@ struct ProblemOptions {
   double limit = 2;
   std::string wording = "plain";
   std::vector<std::string> rule_folders;
+  bool unfold = false;
   bool times = false;
 };
 

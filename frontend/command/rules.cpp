@@ -7,6 +7,7 @@
 #include "frontend/command/choices.hpp"
 #include "frontend/command/rules_arguments.hpp"
 #include "frontend/command/rules_lint.hpp"
+#include "frontend/command/rules_save.hpp"
 
 namespace frontend {
 
@@ -45,7 +46,15 @@ Run declare_rules(CLI::App& app) {
   app.add_option("--from", arguments->from, "What this rule rests on: its proof and its ancestors")->type_name("ID");
   app.add_flag("--lint", arguments->lint, "Draw, match and compare the rules (with --rules, those of the folders)");
   app.add_flag("--json", arguments->json, "As JSON");
-  return [arguments](Session&) {
+  app.add_option("--save", arguments->save, "Make the problem in FILE a rule NAME of your own, in the first folder of --rules")
+      ->type_name("NAME FILE")
+      ->expected(2);
+  app.add_flag("--assume", arguments->assume, "With --save: also a rule that is not proved");
+  app.add_flag("--force", arguments->force, "With --save: write over the file");
+  return [arguments](Session& session) {
+    if (!arguments->save.empty())
+      return save_rule({arguments->save[0], arguments->save[1], arguments->assume, arguments->force},
+                       arguments->folders, session);
     if (arguments->lint) return lint_command(arguments->id, arguments->folders, arguments->json);
     const LoadedRules loaded = catalogue_with(arguments->folders);
     if (!loaded.catalogue) return status_mistake;

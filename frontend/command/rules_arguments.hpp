@@ -17,6 +17,8 @@ struct RulesArguments {
   bool lint = false;
   bool prove_all = false;
   std::string from;
+  std::vector<std::string> save;  // name and problem
+  bool assume = false, force = false;
   std::vector<std::string> folders;
   bool json = false;
 };

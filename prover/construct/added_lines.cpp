@@ -116,6 +116,54 @@ std::vector<std::string> provisos(const Statement& statement, const std::vector<
   return found;
 }
 
+// May the added sentences repeat this given? That a point is on a circle, or one right angle ("the rectangle KLMX"). Never
+// more: givens that fix a figure's shape would let through whatever holds in it by numbers alone.
+bool on_circle(const Phrase& phrase) {
+  return phrase.predicate == Predicate::circle || phrase.predicate == Predicate::circle_cyclic ||
+         phrase.predicate == Predicate::concyclic || phrase.predicate == Predicate::concyclic_cyclic;
+}
+bool right_angle(const Phrase& phrase) {
+  if (phrase.predicate == Predicate::perpendicular || phrase.predicate == Predicate::right_angled) return true;
+  const Relation& relation = phrase.relation;
+  if (phrase.predicate != Predicate::relation || relation.comparisons != std::vector{Comparison::equal}) return false;
+  const auto single = [](const Expression& e) { return e.terms.size() == 1; };
+  return single(relation.expressions[0]) && single(relation.expressions[1]) &&
+         std::holds_alternative<Angle>(relation.expressions[0].terms[0].quantity) &&
+         std::holds_alternative<One>(relation.expressions[1].terms[0].quantity) &&
+         relation.expressions[1].terms[0].coefficient == Rational(90);
+}
+
+// The equations of the added sentences restrict nothing old, apart from what they repeat.
+bool asks_only_of_new_points(const Sketch& figure, const std::vector<bool>& old, const std::vector<Phrase>& givens,
+                             const std::vector<Phrase>& added) {
+  std::vector<Phrase> circles;
+  std::copy_if(givens.begin(), givens.end(), std::back_inserter(circles), on_circle);
+  const auto with = [&](std::vector<Phrase> background) {
+    std::vector<Phrase> all = background;
+    all.insert(all.end(), added.begin(), added.end());
+    return restricts_only_new_points(figure, old, background, all);
+  };
+  if (with({}) || with(circles)) return true;
+  return std::any_of(givens.begin(), givens.end(), [&](const Phrase& given) {
+    if (!right_angle(given)) return false;
+    std::vector<Phrase> background = circles;
+    background.push_back(given);
+    return with(background);
+  });
+}
+
+// Figures of the givens; where there is none (the givens may exclude each other), of all givens but one: a line that can
+// be drawn in those can be drawn in all that were left out, if there were any.
+std::vector<Sketch> figures_to_try(const std::vector<Phrase>& givens, std::size_t points, const Budget& budget,
+                                   std::size_t left_out) {
+  SketchOptions some;
+  some.wanted = 8;
+  some.starts = 120;
+  std::vector<Phrase> kept = givens;
+  if (left_out < kept.size()) kept.erase(kept.begin() + static_cast<std::ptrdiff_t>(left_out));
+  return sketch(kept, points, budget, some).sketches;
+}
+
 }  // namespace
 
 AddedLines examine_added_lines(const Statement& statement, const Budget& budget) {
@@ -150,26 +198,38 @@ AddedLines examine_added_lines(const Statement& statement, const Budget& budget)
   if (std::all_of(added.begin(), added.end(), only_joins)) return result;  // also when there are none
   result.span = {statement.added.front().span.begin, statement.added.back().span.end};
 
-  SketchOptions some;
-  some.wanted = 8;
-  some.starts = 120;
   std::size_t last_old = 0;
   for (std::size_t p = 0; p < old.size(); ++p)
     if (old[p]) last_old = p + 1;
-  SketchReport base = sketch(givens, last_old, budget, some);
-  for (Sketch& figure : base.sketches) figure.points.resize(old.size());
+  std::size_t left_out = givens.size();  // none
+  std::vector<Sketch> base = figures_to_try(givens, last_old, budget, left_out);
+  for (left_out = 0; base.empty() && left_out < givens.size() && !budget.exhausted(); ++left_out) {
+    base = figures_to_try(givens, last_old, budget, left_out);
+    std::vector<Phrase> kept = all;
+    if (base.empty()) continue;
+    kept.erase(std::find_if(kept.begin(), kept.end(), [&](const Phrase& p) { return describe(p, statement.names) == describe(givens[left_out], statement.names); }));
+    all = std::move(kept);
+    break;
+  }
+  if (base.empty()) {
+    result.objection = "no figure was found in which the added line could be tried";
+    result.way_out = "leave the line out, or see whether the givens can all hold";
+    return result;
+  }
   bool examined = false;
-  for (const Sketch& figure : base.sketches) {
-    if (budget.exhausted()) break;
+  for (Sketch& figure : base) {
+    figure.points.resize(old.size());
     const auto carried = complete(figure, old, all, budget);
     if (!carried) {
-      if (budget.exhausted()) break;
-      result.objection = "the added line cannot be drawn in every figure that meets the givens";
-      result.way_out = "leave out what is not always so, such as the order or side of a new point, or add what makes it so to the givens";
-      result.figure = figure;
+      const bool no_time = budget.exhausted();
+      result.objection = no_time ? "there was no time to see whether the added line can be drawn"
+                                 : "the added line cannot be drawn in every figure that meets the givens";
+      result.way_out = no_time ? "give the problem more time (--limit)"
+                               : "leave out what is not always so, such as the order or side of a new point, or add what makes it so to the givens";
+      if (!no_time) result.figure = figure;
       return result;
     }
-    if (!examined && !restricts_only_new_points(*carried, old, givens, all)) {
+    if (!examined && !asks_only_of_new_points(*carried, old, givens, added)) {
       result.objection = "the added line asks more of the new points than can always be had";
       result.way_out = "a new point may have two conditions: a line and a line, or a line and a length";
       return result;
@@ -177,7 +237,7 @@ AddedLines examine_added_lines(const Statement& statement, const Budget& budget)
     examined = true;
   }
   result.provided = provisos(statement, old, givens, budget);
-  log::info("added lines: carried out in {} figures", base.sketches.size());
+  log::info("added lines: carried out in {} figures", base.size());
   return result;
 }
 

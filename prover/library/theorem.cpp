@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <set>
+
 namespace prover {
 
 namespace {
@@ -112,6 +114,28 @@ Theorem theorem_of(const Rule& rule) {
   }
   common.hidden.assign(common.names.points.size(), false);
   return theorem;
+}
+
+void rename_points(TheoremCase& one, const std::vector<std::string>& names) {
+  Statement& statement = one.statement;
+  auto& points = statement.names.points;
+  std::set<std::string> taken(names.begin(), names.end());
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    if (i < names.size()) {
+      points[i] = names[i];
+      continue;
+    }
+    for (char letter = 'P'; taken.contains(points[i]) && letter <= 'Z'; ++letter) points[i] = std::string(1, letter);
+    for (int digit = 1; taken.contains(points[i]); ++digit) points[i] = "P" + std::to_string(digit);
+    taken.insert(points[i]);
+  }
+  for (Given& given : statement.givens) given.text = describe(given.phrase, statement.names);
+  for (AddedSentence& added : statement.added) {
+    std::vector<Phrase> phrases;
+    for (const std::size_t i : added.givens) phrases.push_back(statement.givens[i].phrase);
+    added.text = drawing_in_words(phrases, statement.names);
+  }
+  for (Goal& goal : statement.goals) goal.text = text_of(goal.claims, statement.names);
 }
 
 }  // namespace prover

@@ -27,4 +27,7 @@ struct Theorem {
 
 Theorem theorem_of(const Rule& rule);
 
+// The same with its points called otherwise: `names` for the letters of the rule, free capital letters for what is drawn.
+void rename_points(TheoremCase& one, const std::vector<std::string>& names);
+
 }  // namespace prover

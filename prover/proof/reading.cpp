@@ -38,7 +38,7 @@ class Board {
       for (const auto& [u, c] : g.terms) wanted_.insert(u);
     for (const AddedSentence& added : statement_.added) {
       reading_.constructions.push_back(added.text);
-      add_line({{added.text}, "construction", "construction", {}, false}, {});
+      add_line({{added.text}, "construction", "construction", {}, false, {}}, {});
     }
     for (std::size_t i = 0; i < proof_.steps.size(); ++i) {
       const Instance& instance = proof_.steps[i].instance;
@@ -66,7 +66,7 @@ class Board {
   void say_join(const Instance& instance) {
     const std::string line = statement_.names.of(instance.places[0]) + statement_.names.of(instance.places[1]);
     reading_.constructions.push_back("Join " + line);
-    add_line({{"Join " + line}, catalogue_[instance.rule].id, "construction", {}, false}, instance.conclusions);
+    add_line({{"Join " + line}, catalogue_[instance.rule].id, "construction", {}, false, {}}, instance.conclusions);
     cite(instance.rule);
   }
 
@@ -79,6 +79,8 @@ class Board {
     ReadingLine line;
     line.rule = rule.id;
     line.reason = reason(instance);
+    if (!rule.builtin)
+      for (PointId p : instance.places) line.places.push_back(statement_.names.of(p));
     std::set<int> uses;
     for (const Form& premise : instance.premises) add_uses(premise, uses);
 

@@ -17,6 +17,7 @@ struct ReadingLine {
   std::string reason;
   std::vector<int> uses;          // line numbers from 1
   bool closing = false;
+  std::vector<std::string> places;  // of a rule with letters: the point for each letter, in the rule's order
 };
 
 struct Reading {

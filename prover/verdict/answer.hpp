@@ -21,6 +21,7 @@ struct AnswerStep {
   std::string reason;          // "alternate angles, KL ∥ PQ, cut by KQ"
   std::vector<int> uses;       // earlier steps
   bool closing = false;        // the answer line; also substitution
+  std::vector<std::string> places;  // of a rule with letters: the point for each letter
 };
 
 struct AnswerProof {

@@ -64,6 +64,20 @@ TEST_CASE("a rectangle can be completed where there is a right angle") {
   CHECK(objection(triangle, "complete the rectangle KLMX") != "");
 }
 
+// The shape is fixed, and P would stand there by numbers: that must be proved, not drawn.
+TEST_CASE("what holds in a figure by its numbers is not drawn") {
+  const std::string sizes = "triangle: KLM\nangle LKM = 40\nangle KLM = 70\n";
+  CHECK(objection(sizes, "ray KP bisects angle LKM; L, P, M lie on a line in this order") == "");
+  CHECK(objection(sizes, "ray KP bisects angle LKM; L, P, M lie on a line in this order; KP ⊥ LM") != "");
+  CHECK(objection("equilateral: KLM\n", "P is the midpoint of LM; KP ⊥ LM") != "");
+}
+
+TEST_CASE("where no figure is found, a line is tried with one given less") {
+  const std::string none = "triangle: KLM\nangle LKM = 120\nangle KLM = 70\n";
+  CHECK(objection(none, "P is the midpoint of LM") == "");
+  CHECK(objection(none, "P is the midpoint of LM; KP ⊥ LM") != "");
+}
+
 TEST_CASE("lines that need not meet are named") {
   const std::string four = "convex: K, L, M, N\n";
   CHECK_FALSE(examined(four, "P is where lines KL and MN meet").provided.empty());

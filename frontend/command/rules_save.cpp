@@ -1,0 +1,83 @@
+#include "frontend/command/rules_save.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+
+#include "frontend/command/catalogue.hpp"
+#include "frontend/command/input.hpp"
+#include "frontend/command/output.hpp"
+#include "frontend/command/status.hpp"
+#include "prover/library/save_rule.hpp"
+
+namespace frontend {
+
+namespace {
+
+bool is_name(const std::string& name) {
+  return !name.empty() && name.front() != '-' && name.back() != '-' &&
+         std::all_of(name.begin(), name.end(), [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; });
+}
+
+// First beside its place, then moved there: a reader sees the old file or the new one, never half of it.
+bool write_whole(const std::filesystem::path& path, const std::string& text, std::string& mistake) {
+  std::filesystem::path beside = path;
+  beside += ".new";
+  std::error_code error;
+  {
+    std::ofstream out(beside, std::ios::binary | std::ios::trunc);
+    out << text;
+    out.flush();
+    if (!out) {
+      mistake = "cannot write " + path.string();
+      std::filesystem::remove(beside, error);
+      return false;
+    }
+  }
+  std::filesystem::rename(beside, path, error);
+  if (error) mistake = "cannot write " + path.string() + ": " + error.message();
+  return !error;
+}
+
+}  // namespace
+
+int save_rule(const SaveArguments& arguments, const std::vector<std::string>& folders, Session& session) {
+  if (!is_name(arguments.name)) {
+    write_message("--save: a rule is named in small letters, digits and hyphens\n  try: two-laths-one-knot");
+    return status_mistake;
+  }
+  const LoadedRules loaded = catalogue_with(folders);
+  if (!loaded.catalogue) return status_mistake;
+  const Input input = read_text(arguments.problem, session.interrupt.token());
+  if (!input.text) {
+    write_message(input.mistake);
+    return status_mistake;
+  }
+  const std::filesystem::path path =
+      std::filesystem::path(folders.empty() ? "." : folders.front()) / (arguments.name + ".rule");
+  if (std::filesystem::exists(path) && !arguments.force) {
+    write_message(path.string() + " is there already\n  try: another name, or --force to write over it");
+    return status_mistake;
+  }
+  const prover::RuleToSave rule = prover::rule_from_problem(arguments.name, *input.text, *loaded.catalogue, arguments.assume,
+                                                            prover::Budget::seconds(20, session.interrupt.token()));
+  for (const prover::Diagnostic& mistake : rule.diagnostics)
+    fmt::print(stderr, "{}", prover::render(mistake, arguments.problem == "-" ? "standard input" : arguments.problem, *input.text));
+  if (rule.file.empty()) {
+    write_message("not saved: " + rule.objection + (arguments.assume ? "" : "\n  try: --assume saves a rule that is not proved; every proof that cites it says so"));
+    return prover::has_error(rule.diagnostics) ? status_mistake : status_other;
+  }
+  std::string mistake;
+  if (!write_whole(path, rule.file, mistake)) {
+    write_message(mistake);
+    return status_mistake;
+  }
+  const std::string said = rule.proved ? fmt::format("Saved {}: proved from the catalogue.\n", path.string())
+                                       : fmt::format("Saved {} as an assumption ({}).\n", path.string(), rule.objection);
+  return write_answer(said) ? loaded.status(status_proved) : status_mistake;
+}
+
+}  // namespace frontend
