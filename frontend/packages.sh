@@ -4,7 +4,7 @@
 packages_to_build=(
   g++ cmake ninja-build
   libboost-dev libboost-graph-dev libfmt-dev libspdlog-dev tao-pegtl-dev libeigen3-dev libz3-dev libgmp-dev
-  libutf8proc-dev libtbb-dev nlohmann-json3-dev libcli11-dev
+  libutf8proc-dev libtbb-dev nlohmann-json3-dev libcli11-dev libgraphviz-dev
 )
 packages_to_test=(catch2 python3 python3-jsonschema)
 

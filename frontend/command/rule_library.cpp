@@ -5,6 +5,7 @@
 #include "frontend/command/library_page.hpp"
 #include "frontend/command/output.hpp"
 #include "frontend/command/rules_arguments.hpp"
+#include "frontend/drawing/graph_svg.hpp"
 
 namespace frontend {
 
@@ -21,7 +22,8 @@ int show_library(const RulesArguments& arguments, const prover::Catalogue& catal
   } else {
     const prover::RuleId rule = *catalogue.find(arguments.from);
     text = arguments.json              ? json_page(theorem_json(catalogue, reports, rule))
-           : arguments.format == "dot" ? theorem_dot(catalogue, reports, rule)
+           : arguments.graph == "dot" ? theorem_dot(catalogue, reports, rule)
+           : arguments.graph == "svg" ? svg_of_dot(theorem_dot(catalogue, reports, rule))
                                        : renderer_named(arguments.format)->render(theorem_page(catalogue, reports, rule), {});
   }
   return write_answer(text) ? status_proved : status_mistake;

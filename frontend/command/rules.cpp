@@ -44,6 +44,9 @@ Run declare_rules(CLI::App& app) {
       ->allow_extra_args(false);
   app.add_flag("--prove-all", arguments->prove_all, "Prove every theorem from those taught before it");
   app.add_option("--from", arguments->from, "What this rule rests on: its proof and its ancestors")->type_name("ID");
+  app.add_option("--graph", arguments->graph, "With --from: the graph of what it rests on, as dot or svg")
+      ->type_name("FORMAT")
+      ->check(one_of({"dot", "svg"}));
   app.add_flag("--lint", arguments->lint, "Draw, match and compare the rules (with --rules, those of the folders)");
   app.add_flag("--json", arguments->json, "As JSON");
   app.add_option("--save", arguments->save, "Make the problem in FILE a rule NAME of your own, in the first folder of --rules")

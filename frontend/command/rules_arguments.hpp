@@ -17,6 +17,7 @@ struct RulesArguments {
   bool lint = false;
   bool prove_all = false;
   std::string from;
+  std::string graph;  // with `from`: dot or svg
   std::vector<std::string> save;  // name and problem
   bool assume = false, force = false;
   std::vector<std::string> folders;

@@ -49,7 +49,10 @@ int save_rule(const SaveArguments& arguments, const std::vector<std::string>& fo
     write_message("--save: a rule is named in small letters, digits and hyphens\n  try: two-laths-one-knot");
     return status_mistake;
   }
-  const LoadedRules loaded = catalogue_with(folders);
+  std::vector<std::string> with_rules;  // the folder may be new and hold none yet
+  for (const std::string& folder : folders)
+    if (!files_below(folder, ".rule").names.empty()) with_rules.push_back(folder);
+  const LoadedRules loaded = catalogue_with(with_rules);
   if (!loaded.catalogue) return status_mistake;
   const Input input = read_text(arguments.problem, session.interrupt.token());
   if (!input.text) {
@@ -67,7 +70,7 @@ int save_rule(const SaveArguments& arguments, const std::vector<std::string>& fo
   for (const prover::Diagnostic& mistake : rule.diagnostics)
     fmt::print(stderr, "{}", prover::render(mistake, arguments.problem == "-" ? "standard input" : arguments.problem, *input.text));
   if (rule.file.empty()) {
-    write_message("not saved: " + rule.objection + (arguments.assume ? "" : "\n  try: --assume saves a rule that is not proved; every proof that cites it says so"));
+    write_message("not saved: " + rule.objection + (arguments.assume || !rule.may_be_assumed ? "" : "\n  try: --assume saves a rule that is not proved; every proof that cites it says so"));
     return prover::has_error(rule.diagnostics) ? status_mistake : status_other;
   }
   std::string mistake;

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 
 #include "prover/library/own_rules.hpp"
 #include "prover/measure/condition.hpp"
@@ -16,16 +17,10 @@ namespace {
 
 // What may stand in `where`: positions, and nothing that a proof would have to derive.
 bool is_position(const Phrase& phrase) {
-  switch (phrase.predicate) {
-    case Predicate::line_order:
-    case Predicate::on_segment:
-    case Predicate::convex:
-    case Predicate::inside_polygon:
-    case Predicate::inside_angle:
-    case Predicate::same_side:
-    case Predicate::opposite_sides: return true;
-    default: return false;
-  }
+  static constexpr std::array positions{Predicate::line_order,     Predicate::on_segment,   Predicate::convex,
+                                        Predicate::inside_polygon, Predicate::inside_angle, Predicate::same_side,
+                                        Predicate::opposite_sides};
+  return std::find(positions.begin(), positions.end(), phrase.predicate) != positions.end();
 }
 
 std::string joined(const std::vector<std::string>& parts) {
@@ -159,6 +154,7 @@ RuleToSave rule_from_problem(const std::string& name, std::string_view problem, 
   }
   const TheoremReport report = prove_own_rule(loaded.catalogue, rule, Register::plain, budget);
   result.proved = report.status == TheoremStatus::proved;
+  result.may_be_assumed = !result.proved;
   if (!result.proved) result.objection = report.why_not;
   if (!result.proved && !assume) return result;
   const auto silent = premises_that_miss(loaded.catalogue[rule]);

@@ -14,6 +14,7 @@ namespace prover {
 struct RuleToSave {
   std::string file;                     // its text; empty when the problem cannot become a rule
   bool proved = false;
+  bool may_be_assumed = false;          // not proved, and nothing speaks against it
   std::string objection;                // why it is not proved, or cannot be a rule; one sentence
   std::vector<Diagnostic> diagnostics;  // mistakes in the problem
 };

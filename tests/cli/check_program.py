@@ -337,26 +337,83 @@ OWN_RULE = """rule lath-fact
 
 
 class Rules(TestCase):
-    def test_a_teachers_own_rule_is_an_assumption(self):
+    def test_a_rule_of_ones_own_is_proved_when_it_is_cited(self):
         problem = "triangle: KLM\nKL = KM\nangle KLM = 70\nfind: angle KML\n"
         with tempfile.TemporaryDirectory() as folder:
             Path(folder, "lath-fact.rule").write_text(OWN_RULE)
             options = ("--rules", folder, "--taught", "lath fact")
             done = prove(problem, *options)
             self.assertEqual(done.returncode, 0, done.err)
-            proof = done.out.split("Proof by")[1].split("\n", 2)[2]
-            self.assertTrue(proof.strip().startswith("Assumed without proof: lath-fact. Laths of one length"), done.out)
-            self.assertEqual(json.loads(prove(problem, *options, "--json").out)["proofs"][0]["assumed"], ["lath-fact"])
-            self.assertTrue(json.loads(run("rules", "lath-fact", "--json", "--rules", folder).out)["assumed"])
-            # The same theorem of the catalogue is no assumption, with or without the folder.
-            for more in ((), ("--rules", folder, "--without", "lath-fact")):
-                plain = prove(problem, *more)
-                self.assertEqual(plain.returncode, 0, plain.err)
-                self.assertNotIn("Assumed", plain.out)
+            self.assertNotIn("Assumed", done.out)
+            self.assertEqual(json.loads(prove(problem, *options, "--json").out)["proofs"][0]["rules"], ["lath-fact"])
+            unfolded = prove(problem, *options, "--unfold")
+            self.assertIn("angles opposite equal sides", unfolded.out)
+            self.assertNotIn("lath fact, KL = KM", unfolded.out)
             Path(folder, "second.rule").write_text(OWN_RULE)
             done = prove(problem, *options)
             self.assertEqual(done.returncode, 2)
             self.assertIn("there is a rule `lath-fact` already", done.err)
+
+    # The side laid off on the side of a 100° triangle (J. Wilson, University of Georgia): true, and beyond the catalogue
+    # without a further line.
+    LAID_OFF = ("triangle: KLM\nequal lengths: KL = KM\nangle LKM = 100\nline: K, L, D in this order\n"
+                "equal lengths: KD = LM\n")
+
+    def test_a_problem_becomes_a_rule(self):
+        with tempfile.TemporaryDirectory() as folder:
+            file, rules = Path(folder, "problem.aw"), Path(folder, "own")
+            rules.mkdir()
+
+            def save(name, text, *options):
+                file.write_text(text)
+                return run("rules", "--rules", str(rules), "--save", name, str(file), *options)
+
+            outer = "In triangle KLM, KL = KM\nLM is produced to P\nprove: angle KMP = 180 - angle KLM\n"
+            done = save("outer-lath", outer)
+            self.assertEqual(done.returncode, 0, done.err)
+            self.assertIn("proved from the catalogue", done.out)
+            self.assertEqual(run("rules", "--lint", "--rules", str(rules)).returncode, 0)
+            before = Path(rules, "outer-lath.rule").read_bytes()
+            self.assertEqual(save("outer-lath", outer).returncode, 2)  # a rule of that name is there
+            self.assertEqual(Path(rules, "outer-lath.rule").read_bytes(), before)
+            question = "In triangle RST, RS = RT\nST is produced to U\nangle RST = 52\nfind: angle RTU\n"
+            cited = prove(question, "--rules", str(rules), "--taught", "outer-lath")
+            self.assertIn("128", cited.out)
+            self.assertNotIn("Assumed", cited.out)
+            unfolded = prove(question, "--rules", str(rules), "--taught", "outer-lath", "--unfold")
+            self.assertIn("angles opposite equal sides, RS = RT", unfolded.out)
+
+            # False in some figure: never saved, not even as an assumption.
+            wrong = "triangle: KLM\nprove: angle KLM = angle KML\n"
+            for more in ((), ("--assume",)):
+                done = save("wrong-lath", wrong, *more)
+                self.assertEqual(done.returncode, 1)
+                self.assertIn("it is false", done.err)
+            self.assertFalse(Path(rules, "wrong-lath.rule").exists())
+
+            # True and not proved: only as an assumption, and every proof says so before all else.
+            claim = self.LAID_OFF + "prove: angle LMD = 10\n"
+            self.assertEqual(save("laid-off", claim).returncode, 1)
+            self.assertFalse(Path(rules, "laid-off.rule").exists())
+            done = save("laid-off", claim, "--assume")
+            self.assertEqual(done.returncode, 0, done.err)
+            self.assertIn("as an assumption", done.out)
+            done = prove(self.LAID_OFF + "find: angle LMD\n", "--rules", str(rules))
+            self.assertIn("10", done.out)
+            proof = done.out.split("Proof by")[1].split("\n", 2)[2]
+            self.assertTrue(proof.strip().startswith("Assumed without proof: laid-off."), done.out)
+
+    def test_what_a_theorem_rests_on(self):
+        page = run("rules", "--from", "triangle-angle-sum")
+        self.assertEqual(page.returncode, 0, page.err)
+        for word in ("alternate", "It rests on", "On trust", "corresponding-angles"):
+            self.assertIn(word, page.out)
+        graph = run("rules", "--from", "triangle-angle-sum", "--graph", "dot").out
+        self.assertIn('"triangle-angle-sum" -> "alternate-interior-angles"', graph)
+        self.assertNotIn('"alternate-interior-angles" -> "triangle-angle-sum"', graph)
+        self.assertIn("<svg", run("rules", "--from", "triangle-angle-sum", "--graph", "svg").out)
+        self.assertEqual(run("rules", "--from", "no-such-rule").returncode, 2)
+
     def test_rules_are_linted(self):
         rule = """rule own-angles
   title    "our own"

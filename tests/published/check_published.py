@@ -49,6 +49,8 @@ def kind_of(item, file):
 
 def problem_text(item):
     lines = list(item["facts"])
+    if item.get("add"):  # the published auxiliary line
+        lines.append("add: " + item["add"])
     if item.get("without"):
         lines.append("taught: not " + ", ".join(item["without"]))
     lines.append(("prove: " if isinstance(item["answer"], bool) else "find: ") + item["ask"])
