@@ -33,7 +33,8 @@ bool has_meaning_in(const Phrase& phrase, const Sketch& figure) {
   for (const Expression& expression : phrase.relation.expressions)
     for (const Term& term : expression.terms)
       if (const auto* angle = std::get_if<Angle>(&term.quantity))
-        if (const double size = measure(*angle, figure); !(size > 1 && size < 179)) return false;
+        if (const double size = measure(*angle, figure), least = angle->reflex ? 181 : 1; !(size > least && size < least + 178))
+          return false;
   switch (phrase.predicate) {
     case Predicate::parallel:
     case Predicate::perpendicular: return !same_line(figure, p[0], p[1], p[2], p[3]);
