@@ -34,6 +34,34 @@ class Stopwatch {
   Budget::Clock::time_point last_ = Budget::Clock::now();
 };
 
+// Givens, additions and mere wording stay: without them no proof can be written down.
+void take_away(const std::vector<bool>& rules, const Catalogue& catalogue, std::vector<bool>& allowed) {
+  for (std::size_t i = 0; i < rules.size(); ++i) {
+    const Rule& rule = catalogue.rules[i];
+    if (rules[i] && !rule.meaning && rule.builtin != Builtin::given) allowed[i] = false;
+  }
+}
+
+// The theorem that the problem merely states: its whole proof is one citation, every given is among its premises, and
+// there are no points beside its own.
+std::optional<RuleId> merely_stated(const Statement& statement, const Answer& answer, const Catalogue& catalogue) {
+  if (answer.verdict != Verdict::proved || answer.proofs.size() != statement.goals.size()) return std::nullopt;
+  std::optional<RuleId> stated;
+  for (std::size_t g = 0; g < answer.proofs.size(); ++g) {
+    const AnswerProof& proof = answer.proofs[g];
+    if (statement.goals[g].kind != GoalKind::prove || !proof.givens_not_needed.empty()) return std::nullopt;
+    for (const AnswerStep& step : proof.steps) {
+      const auto rule = catalogue.find(step.rule);
+      if (!rule || step.places.empty()) continue;  // substituting; joined lines; shapes that add up
+      const RuleKind kind = catalogue[*rule].kind;
+      if (kind == RuleKind::definition || kind == RuleKind::postulate) continue;
+      if ((stated && *stated != *rule) || step.places.size() != statement.names.points.size()) return std::nullopt;
+      stated = rule;
+    }
+  }
+  return stated;
+}
+
 // What may be cited: the problem's own `taught:` lines, or the options' in their place, less what is left out.
 std::vector<bool> allowed_rules(const ProblemText& text, const Catalogue& catalogue, const ProveOptions& options,
                                 std::vector<Diagnostic>& diagnostics) {
@@ -48,15 +76,19 @@ std::vector<bool> allowed_rules(const ProblemText& text, const Catalogue& catalo
     if (!options.taught.empty()) mistake.span = {};  // it does not stand in the problem
     diagnostics.push_back(std::move(mistake));
   }
-  for (const std::string& id : options.without) {
-    if (const auto rule = catalogue.find(id)) {
+  const auto leave_out = [&](const std::string& id, bool with_what_rests_on_it) {
+    const auto rule = catalogue.find(id);
+    if (rule) {
+      if (with_what_rests_on_it) return take_away(resting_on(catalogue, *rule), catalogue, rules.allowed);
       rules.allowed[rule->index()] = false;
-      continue;
+      return;
     }
     const auto nearest = nearest_word(id, catalogue.ids());
     diagnostics.push_back({Severity::error, {}, fmt::format("there is no rule named “{}”", id),
                            nearest ? fmt::format("did you mean “{}”?", *nearest) : "the command `rules` lists them"});
-  }
+  };
+  for (const std::string& id : options.without) leave_out(id, true);
+  for (const std::string& id : options.without_only) leave_out(id, false);
   return rules.allowed;
 }
 
@@ -108,6 +140,19 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
     return answer;
   }
   fill_answer(statements, solved, attempt_options, answer);
+  // A claim that says no more than a theorem of the catalogue is not proved by citing that theorem, if it can be helped.
+  if (const auto stated = statements.size() == 1 ? merely_stated(statements[0], answer, catalogue) : std::nullopt) {
+    AttemptOptions earlier = attempt_options;
+    take_away(resting_on(catalogue, *stated), catalogue, earlier.allowed);
+    Answer again = answer;
+    again.proofs.clear();
+    again.figures.clear();
+    fill_answer(statements, {solve(statements[0], earlier, options.budget.share(0.5), times, sketch_ms)}, earlier, again);
+    if (again.verdict == Verdict::proved) {
+      answer = std::move(again);
+      for (AnswerProof& proof : answer.proofs) proof.set_aside = {catalogue[*stated].id};
+    }
+  }
   for (AnswerProof& proof : answer.proofs)
     settle_own_rules(catalogue, options.unfold, options.wording, options.budget, proof);
 

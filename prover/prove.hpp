@@ -13,7 +13,8 @@ namespace prover {
 struct ProveOptions {
   std::string measure = "classroom";     // or "fewest-steps"
   std::vector<std::string> taught;       // each as behind `taught:`; empty: what the problem says, or everything
-  std::vector<std::string> without;      // rules left out
+  std::vector<std::string> without;      // rules left out, with all that rests on them
+  std::vector<std::string> without_only; // rules left out, these alone
   Register wording = Register::plain;
   bool unfold = false;                   // the proof of a teacher's own rule in the place of its citation
   Budget budget;

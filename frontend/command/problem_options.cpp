@@ -42,6 +42,10 @@ void declare(CLI::App& app, ProblemOptions& options) {
       ->type_name("RULE")
       ->take_all()
       ->allow_extra_args(false);
+  app.add_option("--without-only", options.without_only, "Leave out these rules alone (repeatable)")
+      ->type_name("RULE")
+      ->take_all()
+      ->allow_extra_args(false);
   app.add_option("--measure", options.measure, "What makes a proof short: classroom or fewest-steps")
       ->type_name("MEASURE")
       ->check(one_of(measure_names()));
@@ -65,10 +69,12 @@ std::optional<Setting> setting_of(const ProblemOptions& options) {
   setting.catalogue = setting.rules.catalogue;
   if (!setting.catalogue) return std::nullopt;
   auto without = rule_ids(*setting.catalogue, options.without, "--without");
+  auto without_only = rule_ids(*setting.catalogue, options.without_only, "--without-only");
   const bool taught_known = options.taught.empty() || read_taught(options.taught, *setting.catalogue, setting.options);
-  if (!without || !taught_known) return std::nullopt;
+  if (!without || !without_only || !taught_known) return std::nullopt;
   setting.options.measure = options.measure;
   setting.options.without.insert(setting.options.without.end(), without->begin(), without->end());
+  setting.options.without_only = *without_only;
   setting.options.wording = register_named(options.wording);
   setting.options.unfold = options.unfold;
   setting.limit = options.limit;

@@ -14,7 +14,7 @@ namespace frontend {
 
 struct ProblemOptions {
   std::string taught;
-  std::vector<std::string> without;
+  std::vector<std::string> without, without_only;
   std::string measure = "classroom";
   double limit = 2;
   std::string wording = "plain";

@@ -97,6 +97,7 @@ struct Rule {
   std::optional<Builtin> builtin;
   std::vector<RuleExample> examples;
   bool assumed = false;  // a teacher's own: neither we nor our tests have proved it, and each proof that uses it says so
+  std::vector<std::string> rests;      // the rules that its proof cites in the default course (rules --prove-all), by id
   std::vector<ProofCase> proof_cases;  // at least one when the file says anything about its proof
   std::size_t drawn_in_all = 0;        // so many of each case's added sentences stand before the first case
 };
@@ -112,6 +113,9 @@ struct Catalogue {
 };
 
 // A rule file or, when the name ends so, a course file.
+// What cannot be proved without the rule: those that rest on it, near or far, and the rule itself. By RuleId.
+std::vector<bool> resting_on(const Catalogue& catalogue, RuleId rule);
+
 struct RuleFile {
   std::string name;  // "parallel/alternate-interior-angles.rule", "courses/school.course"
   std::string text;

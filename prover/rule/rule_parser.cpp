@@ -56,7 +56,7 @@ class RuleParser {
     Read read;
   };
   // One row a field; the order is that of a well-written file.
-  static constexpr std::size_t row_count = 23;
+  static constexpr std::size_t row_count = 24;
   static const std::array<Row, row_count>& rows() {
     static const std::array<Row, row_count> table = {{
         {"title", false, &RuleParser::read_title},     {"kind", false, &RuleParser::read_kind},
@@ -67,7 +67,7 @@ class RuleParser {
         {"plain", false, &RuleParser::read_wording},   {"us", false, &RuleParser::read_wording},
         {"uk", false, &RuleParser::read_wording},      {"sa", false, &RuleParser::read_wording},
         {"also", true, &RuleParser::read_also},        {"recalled", false, &RuleParser::read_recalled},
-        {"unworded", false, &RuleParser::read_unworded},
+        {"unworded", false, &RuleParser::read_unworded}, {"rests", false, &RuleParser::read_rests},
         {"why", true, &RuleParser::read_why},          {"source", true, &RuleParser::read_source},
         {"case", true, &RuleParser::read_case},        {"add", true, &RuleParser::read_add},
         {"example", true, &RuleParser::read_example},  {"rule", false, &RuleParser::read_second_header},
@@ -184,6 +184,14 @@ class RuleParser {
     places_.wording.emplace_back(wording, begin);
   }
   void read_recalled(const Field& f) { read_registers(f, result_.rule.recalled); }
+  void read_rests(const Field& f) {
+    const std::string ids = one_line(f.value);
+    for (std::size_t at = 0; at < ids.size();) {
+      const std::size_t end = std::min(ids.find(' ', at), ids.size());
+      if (end > at) result_.rule.rests.push_back(ids.substr(at, end - at));
+      at = end + 1;
+    }
+  }
   void read_unworded(const Field& f) { read_registers(f, result_.rule.unworded); }
   void read_registers(const Field& f, std::map<Register, bool>& named) {
     for (std::size_t at = 0; at < f.value.size();) {

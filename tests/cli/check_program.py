@@ -321,6 +321,28 @@ class Answers(TestCase):
         for proof in json.loads(done.out)["proofs"]:
             self.assertNotIn("triangle-angle-sum", proof["rules"])
 
+    def test_what_rests_on_a_rule_left_out_is_left_out_too(self):
+        # Euclid I.32: the exterior angle and the angle sum stand and fall together (Heath); ours is proved from the sum.
+        outer = "triangle: KLM\nline: L, M, P in this order\nangle LKM = 50\nangle KLM = 60\nfind: angle KMP\n"
+        alone = json.loads(prove(outer, "--json", "--without-only", "triangle-angle-sum").out)
+        self.assertEqual(alone["value"], "110")
+        rests = json.loads(run("rules", "--from", "right-triangle-acute-angles", "--json").out)
+        self.assertIn("triangle-angle-sum", [one["id"] for one in rests["rests_on"]])
+        right = "triangle: KLM\nangle LKM = 90\nangle KLM = 60\nfind: angle KML\n"
+        for option, value in (("--without", None), ("--without-only", "30")):
+            answer = json.loads(prove(right, "--json", option, "triangle-angle-sum", "--without", "exterior-angle-of-triangle").out)
+            self.assertEqual(answer.get("value"), value)
+
+    def test_a_theorem_is_not_its_own_proof(self):
+        laths = "triangle: KLM\nKL = KM\n"
+        stated = prove(laths + "prove: angle KLM = angle KML\n")
+        self.assertEqual(stated.returncode, 0, stated.err)
+        self.assertIn("Not used, since the claim says no more than it: base angles of an isosceles triangle", stated.out)
+        self.assertIn("(SAS)", stated.out)
+        used = prove(laths + "angle KLM = 70\nfind: angle KML\n")  # here it is what the class should use
+        self.assertNotIn("Not used", used.out)
+        self.assertIn("angles opposite equal sides", used.out)
+
 
 OWN_RULE = """rule lath-fact
   title    "lath fact"

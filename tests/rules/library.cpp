@@ -36,6 +36,10 @@ TEST_CASE("every theorem of the default course is proved from what stands before
       CHECK(proof.replay);
       CHECK(proof.z3);
     }
+    std::vector<std::string> cites;
+    for (const RuleId cited : one.cites) cites.push_back(standard_catalogue()[cited].id);
+    INFO("python3 tests/rules/write_rests.py brings the files up to date");
+    CHECK(standard_catalogue()[one.rule].rests == cites);
     for (const RuleId cited : one.cites) {
       INFO("cites " << standard_catalogue()[cited].id);
       const auto place = course.place_of(cited);
