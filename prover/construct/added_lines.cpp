@@ -5,27 +5,16 @@
 #include <algorithm>
 
 #include "prover/base/log.hpp"
+#include "prover/language/phrase_points.hpp"
 #include "prover/sketch/complete.hpp"
 
 namespace prover {
 
 namespace {
 
-std::vector<PointId> points_named(const Phrase& phrase) {
-  std::vector<PointId> points = phrase.points;
-  for (const Expression& expression : phrase.relation.expressions)
-    for (const Term& term : expression.terms) {
-      if (const auto* angle = std::get_if<Angle>(&term.quantity))
-        points.insert(points.end(), {angle->arm1, angle->vertex, angle->arm2});
-      if (const auto* segment = std::get_if<Segment>(&term.quantity))
-        points.insert(points.end(), {segment->a, segment->b});
-    }
-  return points;
-}
-
 bool names_new_point(const Phrase& phrase, const std::vector<bool>& old) {
   const auto points = points_named(phrase);
-  return std::any_of(points.begin(), points.end(), [&](PointId p) { return p.valid() && !old[p.index()]; });
+  return std::any_of(points.begin(), points.end(), [&](PointId p) { return !old[p.index()]; });
 }
 
 bool only_joins(const Phrase& phrase) {
@@ -38,8 +27,7 @@ std::optional<PointId> point_only_joined(const std::vector<Phrase>& added, const
   std::vector<bool> placed = old;
   for (const Phrase& phrase : added)
     if (!only_joins(phrase))
-      for (const PointId p : points_named(phrase))
-        if (p.valid()) placed[p.index()] = true;
+      for (const PointId p : points_named(phrase)) placed[p.index()] = true;
   for (const Phrase& phrase : added)
     for (const PointId p : phrase.points)
       if (p.valid() && !placed[p.index()]) return p;
@@ -77,14 +65,6 @@ std::vector<Locus> loci_of(const Phrase& phrase, const std::vector<bool>& old) {
     }
   }
   return loci;  // where a new point lies on a circle or a bisector, the figures alone tell
-}
-
-Phrase phrase_of(Predicate predicate, std::vector<PointId> points) {
-  Phrase phrase;
-  phrase.predicate = predicate;
-  phrase.points = std::move(points);
-  phrase.point_spans.resize(phrase.points.size());
-  return phrase;
 }
 
 // Two lines that a new point lies on need not meet: can the givens make them parallel?
@@ -152,16 +132,11 @@ bool asks_only_of_new_points(const Sketch& figure, const std::vector<bool>& old,
   });
 }
 
-// Figures of the givens; where there is none (the givens may exclude each other), of all givens but one: a line that can
-// be drawn in those can be drawn in all that were left out, if there were any.
-std::vector<Sketch> figures_to_try(const std::vector<Phrase>& givens, std::size_t points, const Budget& budget,
-                                   std::size_t left_out) {
+std::vector<Sketch> figures_of(const std::vector<Phrase>& givens, std::size_t points, const Budget& budget) {
   SketchOptions some;
   some.wanted = 8;
   some.starts = 120;
-  std::vector<Phrase> kept = givens;
-  if (left_out < kept.size()) kept.erase(kept.begin() + static_cast<std::ptrdiff_t>(left_out));
-  return sketch(kept, points, budget, some).sketches;
+  return sketch(givens, points, budget, some).sketches;
 }
 
 }  // namespace
@@ -170,11 +145,8 @@ AddedLines examine_added_lines(const Statement& statement, const Budget& budget)
   AddedLines result;
   if (statement.added.empty()) return result;
   const std::vector<bool> old = points_of_problem(statement);
-  std::vector<Phrase> givens, added, all;
-  for (const Given& given : statement.givens) {
-    (given.added ? added : givens).push_back(given.phrase);
-    all.push_back(given.phrase);
-  }
+  std::vector<Phrase> givens, added;
+  for (const Given& given : statement.givens) (given.added ? added : givens).push_back(given.phrase);
   for (const AddedSentence& sentence : statement.added)
     for (const std::size_t i : sentence.givens) {
       const Given& given = statement.givens[i];
@@ -201,16 +173,17 @@ AddedLines examine_added_lines(const Statement& statement, const Budget& budget)
   std::size_t last_old = 0;
   for (std::size_t p = 0; p < old.size(); ++p)
     if (old[p]) last_old = p + 1;
-  std::size_t left_out = givens.size();  // none
-  std::vector<Sketch> base = figures_to_try(givens, last_old, budget, left_out);
-  for (left_out = 0; base.empty() && left_out < givens.size() && !budget.exhausted(); ++left_out) {
-    base = figures_to_try(givens, last_old, budget, left_out);
-    std::vector<Phrase> kept = all;
-    if (base.empty()) continue;
-    kept.erase(std::find_if(kept.begin(), kept.end(), [&](const Phrase& p) { return describe(p, statement.names) == describe(givens[left_out], statement.names); }));
-    all = std::move(kept);
-    break;
+  // Where no figure meets the givens (they may exclude each other), all but one of them: a line that can be drawn in those
+  // figures can be drawn in all that were left out, if there were any.
+  std::vector<Phrase> kept = givens;
+  std::vector<Sketch> base = figures_of(kept, last_old, budget);
+  for (std::size_t i = 0; base.empty() && i < givens.size() && !budget.exhausted(); ++i) {
+    kept = givens;
+    kept.erase(kept.begin() + static_cast<std::ptrdiff_t>(i));
+    base = figures_of(kept, last_old, budget);
   }
+  std::vector<Phrase> all = kept;
+  all.insert(all.end(), added.begin(), added.end());
   if (base.empty()) {
     result.objection = "no figure was found in which the added line could be tried";
     result.way_out = "leave the line out, or see whether the givens can all hold";

@@ -6,6 +6,7 @@
 #include <optional>
 #include <set>
 
+#include "prover/language/phrase_points.hpp"
 #include "prover/sketch/sketch.hpp"
 #include "prover/statement/meaning.hpp"
 
@@ -15,13 +16,7 @@ namespace {
 
 using Triple = std::array<PointId, 3>;
 
-Phrase on_one_line(const Triple& points) {
-  Phrase phrase;
-  phrase.predicate = Predicate::collinear;
-  phrase.points.assign(points.begin(), points.end());
-  phrase.point_spans.resize(3);
-  return phrase;
-}
+Phrase on_one_line(const Triple& points) { return phrase_of(Predicate::collinear, {points.begin(), points.end()}); }
 
 // The triples that are in line at the boundary of a position.
 std::vector<Triple> boundaries_of(const Position& p) {

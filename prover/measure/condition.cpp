@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "prover/language/phrase_points.hpp"
 #include "prover/sketch/walk.hpp"
 
 namespace prover {
@@ -65,43 +66,36 @@ Sketch widened(Sketch figure, double factor) {
 
 // Ways in which a condition can fail, where a figure at large would hardly show them.
 std::vector<std::vector<Phrase>> denials(const Phrase& phrase) {
-  const auto with = [](Predicate predicate, std::vector<PointId> points) {
-    Phrase made;
-    made.predicate = predicate;
-    made.point_spans.resize(points.size());
-    made.points = std::move(points);
-    return made;
-  };
   const std::vector<PointId>& p = phrase.points;
   std::vector<std::vector<Phrase>> ways = {{}};
   const auto orders = [&](PointId a, PointId b, PointId c) {
     for (const auto& row : {std::vector{a, b, c}, std::vector{b, c, a}, std::vector{c, a, b}})
-      ways.push_back({with(Predicate::line_order, row)});
+      ways.push_back({phrase_of(Predicate::line_order, row)});
   };
   switch (phrase.predicate) {
     case Predicate::triangle: orders(p[0], p[1], p[2]); break;
     case Predicate::same_side:
-      ways.push_back({with(Predicate::opposite_sides, p)});
-      ways.push_back({with(Predicate::collinear, {p[0], p[2], p[3]})});
+      ways.push_back({phrase_of(Predicate::opposite_sides, p)});
+      ways.push_back({phrase_of(Predicate::collinear, {p[0], p[2], p[3]})});
       break;
     case Predicate::opposite_sides:
-      ways.push_back({with(Predicate::same_side, p)});
-      ways.push_back({with(Predicate::collinear, {p[0], p[2], p[3]})});
+      ways.push_back({phrase_of(Predicate::same_side, p)});
+      ways.push_back({phrase_of(Predicate::collinear, {p[0], p[2], p[3]})});
       break;
     case Predicate::line_order:
       if (p.size() == 3) orders(p[1], p[2], p[0]);
       if (p.size() == 4) {
-        ways.push_back({with(Predicate::line_order, {p[1], p[0], p[2], p[3]})});
-        ways.push_back({with(Predicate::line_order, {p[1], p[0], p[3], p[2]})});
-        ways.push_back({with(Predicate::line_order, {p[1], p[2], p[0], p[3]})});
-        ways.push_back({with(Predicate::line_order, {p[1], p[2], p[3], p[0]})});
+        ways.push_back({phrase_of(Predicate::line_order, {p[1], p[0], p[2], p[3]})});
+        ways.push_back({phrase_of(Predicate::line_order, {p[1], p[0], p[3], p[2]})});
+        ways.push_back({phrase_of(Predicate::line_order, {p[1], p[2], p[0], p[3]})});
+        ways.push_back({phrase_of(Predicate::line_order, {p[1], p[2], p[3], p[0]})});
       }
       break;
     case Predicate::parallel:
-      if (p[0] != p[2] && p[1] != p[2]) ways.push_back({with(Predicate::collinear, {p[0], p[1], p[2], p[3]})});
+      if (p[0] != p[2] && p[1] != p[2]) ways.push_back({phrase_of(Predicate::collinear, {p[0], p[1], p[2], p[3]})});
       break;
     case Predicate::inside_angle:
-    case Predicate::inside_polygon: ways.push_back({with(Predicate::outside_polygon, p)}); break;
+    case Predicate::inside_polygon: ways.push_back({phrase_of(Predicate::outside_polygon, p)}); break;
     default: break;
   }
   return ways;

@@ -1,27 +1,10 @@
 #include "prover/rule/lint.hpp"
 
+#include "prover/language/phrase_points.hpp"
 #include "prover/rule/wording.hpp"
 
 namespace prover {
 namespace {
-
-void collect(const Expression& expression, std::vector<PointId>& points) {
-  for (const Term& term : expression.terms) {
-    if (const auto* angle = std::get_if<Angle>(&term.quantity)) {
-      for (const PointId p : {angle->arm1, angle->vertex, angle->arm2})
-        if (p.valid()) points.push_back(p);
-    } else if (const auto* segment = std::get_if<Segment>(&term.quantity)) {
-      points.push_back(segment->a);
-      points.push_back(segment->b);
-    }
-  }
-}
-
-std::vector<PointId> points_of(const Phrase& phrase) {
-  std::vector<PointId> points = phrase.points;
-  for (const Expression& expression : phrase.relation.expressions) collect(expression, points);
-  return points;
-}
 
 struct Uses {
   std::size_t premises = 0, conclusions = 0;
@@ -41,7 +24,7 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
   std::vector<Uses> uses(rule.variables.points.size());
   const auto count = [&](const std::vector<Phrase>& phrases, std::size_t Uses::*counter) {
     for (const Phrase& phrase : phrases)
-      for (const PointId p : points_of(phrase)) {
+      for (const PointId p : points_named(phrase)) {
         Uses& use = uses[p.index()];
         if (use.premises + use.conclusions == 0) use.first = phrase.span;
         ++(use.*counter);

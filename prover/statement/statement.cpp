@@ -7,6 +7,8 @@
 #include <cctype>
 #include <string_view>
 
+#include "prover/language/phrase_points.hpp"
+
 namespace prover {
 
 namespace {
@@ -45,26 +47,13 @@ std::string in_words(const Sentence& sentence, const Names& names) {
   return std::string(draw) + facts;
 }
 
-void note_points(const Phrase& phrase, std::vector<bool>& known) {
-  const auto note = [&](PointId p) {
-    if (p.valid()) known[p.index()] = true;
-  };
-  for (PointId p : phrase.points) note(p);
-  for (const Expression& expression : phrase.relation.expressions)
-    for (const Term& term : expression.terms) {
-      if (const auto* angle = std::get_if<Angle>(&term.quantity))
-        for (PointId p : {angle->arm1, angle->vertex, angle->arm2}) note(p);
-      if (const auto* segment = std::get_if<Segment>(&term.quantity))
-        for (PointId p : {segment->a, segment->b}) note(p);
-    }
-}
-
 }  // namespace
 
 std::vector<bool> points_of_problem(const Statement& statement) {
   std::vector<bool> known(statement.names.points.size(), false);
   for (const Given& given : statement.givens)
-    if (!given.added) note_points(given.phrase, known);
+    if (!given.added)
+      for (const PointId p : points_named(given.phrase)) known[p.index()] = true;
   return known;
 }
 

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "prover/base/log.hpp"
+#include "prover/language/phrase_points.hpp"
 
 namespace prover {
 
@@ -33,20 +34,13 @@ bool shows(const Sketch& figure, const Position& p) {
 
 // What a figure would have to show for the position to fail, as givens to draw with; nothing for degenerate ways.
 std::vector<Phrase> opposites(const Position& p) {
-  auto phrase = [](Predicate predicate, std::vector<PointId> points) {
-    Phrase one;
-    one.predicate = predicate;
-    one.points = std::move(points);
-    one.point_spans.resize(one.points.size());
-    return one;
-  };
   switch (p.kind) {
     case PositionKind::same_side:
-      return {phrase(Predicate::opposite_sides, {p.a, p.b, p.c, p.d})};
+      return {phrase_of(Predicate::opposite_sides, {p.a, p.b, p.c, p.d})};
     case PositionKind::opposite_sides:
-      return {phrase(Predicate::same_side, {p.a, p.b, p.c, p.d})};
+      return {phrase_of(Predicate::same_side, {p.a, p.b, p.c, p.d})};
     case PositionKind::between:
-      return {phrase(Predicate::line_order, {p.b, p.a, p.c}), phrase(Predicate::line_order, {p.a, p.c, p.b})};
+      return {phrase_of(Predicate::line_order, {p.b, p.a, p.c}), phrase_of(Predicate::line_order, {p.a, p.c, p.b})};
     case PositionKind::not_collinear:
       break;
   }
