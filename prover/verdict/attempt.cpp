@@ -111,7 +111,7 @@ std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::
     std::vector<const Instance*> relevant;
     for (const int i : ProofGraph(saturation.instances).relevant_to(forms))
       relevant.push_back(&saturation.instances[static_cast<std::size_t>(i)]);
-    auto light = shortest_proof(search_problem(relevant, forms, arrangement, options), budget.share(0.5));
+    auto light = lightest_set(search_problem(relevant, forms, arrangement, options), {budget.share(0.5), {}});
     if (!light) return std::nullopt;
     result.light = std::move(*light);
     std::vector<Instance> members;

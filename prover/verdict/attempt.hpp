@@ -9,7 +9,7 @@
 #include "prover/chain/saturate.hpp"
 #include "prover/check/check.hpp"
 #include "prover/proof/reading.hpp"
-#include "prover/proof/shortest_proof.hpp"
+#include "prover/search/lightest_set.hpp"
 #include "prover/proof/weights.hpp"
 #include "prover/sketch/sketch.hpp"
 #include "prover/smt/second_opinion.hpp"

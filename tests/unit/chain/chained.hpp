@@ -1,7 +1,7 @@
 // A figure told in sentences, with all that the standard rules, or the named ones alone, make of it.
 #pragma once
 #include "prover/chain/saturate.hpp"
-#include "prover/proof/derivation.hpp"
+#include "prover/search/derivation.hpp"
 #include "prover/rule/rule.hpp"
 #include "tests/unit/statement/told.hpp"
 

@@ -5,7 +5,7 @@
 #include "prover/chain/saturate.hpp"
 #include "prover/check/check.hpp"
 #include "prover/proof/assemble.hpp"
-#include "prover/proof/shortest_proof.hpp"
+#include "prover/search/lightest_set.hpp"
 #include "prover/proof/weights.hpp"
 #include "prover/smt/second_opinion.hpp"
 #include "prover/statement/figure_text.hpp"
@@ -52,7 +52,7 @@ struct Found {
     for (const Instance& i : saturation.instances)
       problem.candidates.push_back(
           {i.premises, i.conclusions, weight_of(i, catalogue, arrangement, Measure::classroom)});
-    const auto light = shortest_proof(problem, Budget::seconds(5));
+    const auto light = lightest_set(problem, {Budget::seconds(5), {}});
     REQUIRE(light);
     std::vector<Instance> members;
     for (const int i : light->members) members.push_back(saturation.instances[static_cast<std::size_t>(i)]);

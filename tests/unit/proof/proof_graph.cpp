@@ -2,7 +2,7 @@
 
 #include <catch2/catch.hpp>
 
-#include "tests/unit/proof/small_search.hpp"
+#include "tests/unit/search/small_search.hpp"
 
 using namespace prover;
 using namespace small_search;

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <random>
 
-#include "prover/proof/derivation.hpp"
+#include "prover/search/derivation.hpp"
 
 namespace small_search {
 

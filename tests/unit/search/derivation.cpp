@@ -1,9 +1,9 @@
-#include "prover/proof/derivation.hpp"
+#include "prover/search/derivation.hpp"
 
 #include <catch2/catch.hpp>
 #include <random>
 
-#include "tests/unit/proof/small_search.hpp"
+#include "tests/unit/search/small_search.hpp"
 
 using namespace prover;
 using namespace small_search;

@@ -1,8 +1,8 @@
-#include "prover/proof/shortest_proof.hpp"
+#include "prover/search/lightest_set.hpp"
 
 #include <catch2/catch.hpp>
 
-#include "tests/unit/proof/small_search.hpp"
+#include "tests/unit/search/small_search.hpp"
 
 using namespace prover;
 using namespace small_search;
@@ -44,10 +44,10 @@ TEST_CASE("nothing is found where the goal does not follow") {
   SearchProblem problem;
   problem.candidates = {{{}, {equal(0, 1)}, 1}, {{holds(7)}, {equal(1, 2)}, 1}};
   problem.goal = {equal(0, 2)};
-  CHECK_FALSE(shortest_proof(problem, Budget{}));
+  CHECK_FALSE(lightest_set(problem, {}));
   problem.candidates.push_back({{}, {holds(7)}, 1});
-  REQUIRE(shortest_proof(problem, Budget{}));
-  CHECK(shortest_proof(problem, Budget{})->members.size() == 3);
+  REQUIRE(lightest_set(problem, {}));
+  CHECK(lightest_set(problem, {})->members.size() == 3);
 }
 
 TEST_CASE("what is not needed is left out, and the lighter of two ways is taken") {
@@ -57,11 +57,11 @@ TEST_CASE("what is not needed is left out, and the lighter of two ways is taken"
                         {{}, {equal(1, 2)}, 100'000},
                         {{}, {equal(0, 2)}, 300'000},
                         {{}, {equal(3, 4)}, 0}};
-  auto found = shortest_proof(problem, Budget{});
+  auto found = lightest_set(problem, {});
   REQUIRE(found);
   CHECK(found->members == std::vector<int>{0, 1});
   problem.candidates[2].weight = 100'000;
-  found = shortest_proof(problem, Budget{});
+  found = lightest_set(problem, {});
   REQUIRE(found);
   CHECK(found->members == std::vector<int>{2});
 }
@@ -77,7 +77,7 @@ TEST_CASE(
     CAPTURE(round);
     const SearchProblem problem = random_problem(random, 6 + round % 5);
     const auto best = lightest_by_force(problem);
-    const auto found = shortest_proof(problem, Budget{});
+    const auto found = lightest_set(problem, {});
     REQUIRE(found.has_value() == best.has_value());
     if (!found) continue;
     ++solved;
@@ -100,7 +100,7 @@ TEST_CASE("a set of fourteen is judged like the small ones") {
   for (int round = 0; round < 3; ++round) {
     const SearchProblem problem = random_problem(random, 14);
     const auto best = lightest_by_force(problem);
-    const auto found = shortest_proof(problem, Budget{});
+    const auto found = lightest_set(problem, {});
     REQUIRE(found.has_value() == best.has_value());
     if (!found) continue;
     check_minimal(problem, *found);

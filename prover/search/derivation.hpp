@@ -4,21 +4,9 @@
 #pragma once
 #include <vector>
 
-#include "prover/algebra/linear_system.hpp"
-#include "prover/fact/form.hpp"
+#include "prover/search/search_problem.hpp"
 
 namespace prover {
-
-// Instances as the search sees them: forms and a weight.
-struct Candidate {
-  std::vector<Form> premises, conclusions;
-  std::int64_t weight = 0;
-};
-
-struct SearchProblem {
-  std::vector<Candidate> candidates;  // in an order in which premises come first
-  std::vector<Form> goal;             // all must follow; empty: the contradiction 0 = 1
-};
 
 // Members (indices into candidates) in the order in which they fired; `reached` when the goal follows. Stops as
 // soon as it is reached.

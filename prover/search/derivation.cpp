@@ -1,6 +1,8 @@
-#include "prover/proof/derivation.hpp"
+#include "prover/search/derivation.hpp"
 
 #include <algorithm>
+
+#include "prover/algebra/linear_system.hpp"
 
 namespace prover {
 

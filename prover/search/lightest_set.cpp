@@ -1,8 +1,11 @@
-#include "prover/proof/shortest_proof.hpp"
+#include "prover/search/lightest_set.hpp"
 
 #include <algorithm>
 #include <limits>
 #include <set>
+
+#include "prover/algebra/linear_system.hpp"
+#include "prover/search/derivation.hpp"
 
 namespace prover {
 
@@ -155,7 +158,8 @@ std::vector<std::int64_t> shaken(const std::vector<std::int64_t>& weights, std::
 
 }  // namespace
 
-std::optional<LightSet> shortest_proof(const SearchProblem& problem, const Budget& budget) {
+std::optional<LightSet> lightest_set(const SearchProblem& problem, const SearchLimits& limits) {
+  const Budget& budget = limits.budget;
   std::vector<bool> forbidden(problem.candidates.size(), false);
   std::vector<std::int64_t> weights;
   for (const Candidate& c : problem.candidates) weights.push_back(c.weight);
@@ -191,6 +195,33 @@ std::optional<LightSet> shortest_proof(const SearchProblem& problem, const Budge
   light.members = derive(problem, *best).fired;
   light.weight = weight(problem, light.members);
   return light;
+}
+
+// Provisional: leaves out members of the sets found so far, one after the other.
+LightSets lightest_sets(const SearchProblem& problem, const SeveralLimits& limits) {
+  LightSets all;
+  std::vector<std::vector<int>> open{{}};
+  std::set<std::vector<int>> seen, tried{{}};
+  while (!open.empty() && all.sets.size() < limits.most_sets && !limits.search.budget.exhausted()) {
+    const std::vector<int> without = open.front();
+    open.erase(open.begin());
+    SearchProblem rest = problem;
+    for (const int i : without) rest.candidates[static_cast<std::size_t>(i)].conclusions.clear();
+    const auto found = lightest_set(rest, limits.search);
+    if (!found) continue;
+    std::vector<int> key = found->members;
+    std::sort(key.begin(), key.end());
+    if (found->weight <= limits.heaviest && seen.insert(key).second) all.sets.push_back(*found);
+    for (const int m : key) {
+      std::vector<int> more = without;
+      more.push_back(m);
+      std::sort(more.begin(), more.end());
+      if (tried.insert(more).second) open.push_back(more);
+    }
+  }
+  std::stable_sort(all.sets.begin(), all.sets.end(), [](const LightSet& a, const LightSet& b) { return a.weight < b.weight; });
+  all.stop = StopReason::time_limit;
+  return all;
 }
 
 }  // namespace prover

@@ -1,0 +1,43 @@
+// The lightest set of candidates that gives the goal, and the next ones, by weight. Only minimal sets are reported:
+// without any one member the goal is lost.
+#pragma once
+#include <cstdint>
+#include <functional>
+#include <limits>
+#include <optional>
+#include <vector>
+
+#include "prover/base/budget.hpp"
+#include "prover/search/search_problem.hpp"
+
+namespace prover {
+
+struct LightSet {
+  std::vector<int> members;      // indices into the problem's candidates, in an order in which premises come first
+  std::int64_t weight = 0;
+  std::int64_t lower_bound = 0;  // no proof set is lighter than this
+  bool proved_lightest = false;
+};
+
+struct SearchLimits {
+  Budget budget;
+  // Called with each better set as it is found, the first included: for whoever wants to show the best so far.
+  std::function<void(const LightSet&)> on_better;
+};
+
+// Nothing when the goal does not follow from all candidates.
+std::optional<LightSet> lightest_set(const SearchProblem& problem, const SearchLimits& limits);
+
+struct SeveralLimits {
+  SearchLimits search;
+  std::size_t most_sets = 1000;
+  std::int64_t heaviest = std::numeric_limits<std::int64_t>::max();
+};
+struct LightSets {
+  std::vector<LightSet> sets;          // minimal, each once, lightest first; among equals in a fixed order
+  std::int64_t complete_below = 0;     // every minimal set lighter than this is among `sets`
+  StopReason stop = StopReason::none;  // why there may be more: a limit; `saturated` when there are no others at all
+};
+LightSets lightest_sets(const SearchProblem& problem, const SeveralLimits& limits);
+
+}  // namespace prover
