@@ -1,5 +1,5 @@
-// From a set of instances to a proof: an order for reading, and for every premise and the goal the exact
-// multipliers by which it follows from what stands before it.
+// From instances in order to a proof: for every premise and the goal the exact multipliers by which it follows from
+// what stands before it.
 #pragma once
 #include <vector>
 
@@ -7,10 +7,6 @@
 #include "prover/proof/proof.hpp"
 
 namespace prover {
-
-// Each uses what was just said where it can, and equations that settle a value come as soon as they do.
-// `members` must be given in some order in which premises come first.
-std::vector<Instance> order_for_reading(std::vector<Instance> members);
 
 // Asserts that the instances give the goal; empty goal: a proof that the givens contradict each other.
 Proof assemble(std::vector<Instance> ordered, std::vector<Form> goal, const UnknownTable& unknowns,

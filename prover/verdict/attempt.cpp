@@ -5,8 +5,9 @@
 #include "prover/algebra/direction_layer.hpp"
 #include "prover/base/log.hpp"
 #include "prover/proof/assemble.hpp"
-#include "prover/proof/number_text.hpp"
 #include "prover/proof/proof_graph.hpp"
+#include "prover/reading/number_text.hpp"
+#include "prover/reading/order.hpp"
 #include "prover/statement/figure_text.hpp"
 #include "prover/statement/meaning.hpp"
 

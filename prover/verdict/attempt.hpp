@@ -8,9 +8,9 @@
 
 #include "prover/chain/saturate.hpp"
 #include "prover/check/check.hpp"
-#include "prover/proof/reading.hpp"
 #include "prover/search/lightest_set.hpp"
 #include "prover/proof/weights.hpp"
+#include "prover/reading/reading.hpp"
 #include "prover/sketch/sketch.hpp"
 #include "prover/smt/second_opinion.hpp"
 #include "prover/verdict/goal_forms.hpp"

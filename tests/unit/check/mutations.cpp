@@ -5,6 +5,7 @@
 #include "prover/chain/saturate.hpp"
 #include "prover/check/check.hpp"
 #include "prover/proof/assemble.hpp"
+#include "prover/reading/order.hpp"
 #include "prover/search/lightest_set.hpp"
 #include "prover/proof/weights.hpp"
 #include "prover/smt/second_opinion.hpp"

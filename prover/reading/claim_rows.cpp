@@ -1,8 +1,8 @@
-#include "prover/proof/claim_rows.hpp"
+#include "prover/reading/claim_rows.hpp"
 
 #include <optional>
 
-#include "prover/proof/number_text.hpp"
+#include "prover/reading/number_text.hpp"
 
 namespace prover {
 

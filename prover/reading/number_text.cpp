@@ -1,4 +1,4 @@
-#include "prover/proof/number_text.hpp"
+#include "prover/reading/number_text.hpp"
 
 namespace prover {
 

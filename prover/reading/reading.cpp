@@ -1,12 +1,12 @@
-#include "prover/proof/reading.hpp"
+#include "prover/reading/reading.hpp"
 
 #include <algorithm>
 #include <set>
 
 #include "prover/algebra/linear_system.hpp"
-#include "prover/proof/claim_rows.hpp"
-#include "prover/proof/name_book.hpp"
-#include "prover/proof/number_text.hpp"
+#include "prover/reading/claim_rows.hpp"
+#include "prover/reading/name_book.hpp"
+#include "prover/reading/number_text.hpp"
 #include "prover/statement/meaning.hpp"
 
 namespace prover {

@@ -1,7 +1,7 @@
 // Tone and grain as on a class's board: one relation and one reason a line, arithmetic inside the step, equal
 // things chained, substitution last. The problems are those of section 2 of the classroom notes, in laths and
 // knots.
-#include "prover/proof/reading.hpp"
+#include "prover/reading/reading.hpp"
 
 #include "tests/unit/proof/proved.hpp"
 

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "prover/algebra/linear_system.hpp"
-#include "prover/proof/name_book.hpp"
+#include "prover/reading/name_book.hpp"
 
 namespace prover {
 

@@ -1,6 +1,6 @@
-#include "prover/proof/name_book.hpp"
+#include "prover/reading/name_book.hpp"
 
-#include "prover/proof/number_text.hpp"
+#include "prover/reading/number_text.hpp"
 #include "prover/statement/meaning.hpp"
 
 namespace prover {
