@@ -10,14 +10,6 @@ namespace prover {
 
 namespace {
 
-bool trusted(const CheckedProof& proof) {
-  return proof.replay.accepted && proof.z3.answer == SecondOpinion::Answer::confirmed;
-}
-// One of the two says no. Z3 out of time has said nothing: then the proof is not shown as proved, that is all.
-bool refuted(const CheckedProof& proof) {
-  return !proof.replay.accepted || proof.z3.answer == SecondOpinion::Answer::refuted;
-}
-
 std::string joined(const std::vector<std::string>& rows) {
   std::string text;
   for (const std::string& row : rows) {

@@ -4,26 +4,13 @@
 
 #include "prover/algebra/direction_layer.hpp"
 #include "prover/base/log.hpp"
-#include "prover/proof/assemble.hpp"
-#include "prover/proof/proof_graph.hpp"
 #include "prover/reading/number_text.hpp"
-#include "prover/reading/order.hpp"
 #include "prover/statement/figure_text.hpp"
 #include "prover/statement/meaning.hpp"
 
 namespace prover {
 
 namespace {
-
-class Timer {
- public:
-  explicit Timer(double& total) : total_(total), start_(Budget::Clock::now()) {}
-  ~Timer() { total_ += std::chrono::duration<double, std::milli>(Budget::Clock::now() - start_).count(); }
-
- private:
-  double& total_;
-  Budget::Clock::time_point start_;
-};
 
 Arrangement arrange(const Statement& statement, const std::vector<Sketch>& views, bool join_points) {
   std::vector<Coordinates> coordinates;
@@ -47,16 +34,6 @@ std::string impossible_value(const Form& form, const UnknownTable& unknowns, con
   const Rational value = -form.constant / form.terms[0].second;
   return describe(unknown, names) + " = " +
          (unknown.kind == UnknownKind::angle ? degrees_text(value) : number_text(value));
-}
-
-SearchProblem search_problem(const std::vector<const Instance*>& instances, const std::vector<Form>& goal,
-                             const Arrangement& arrangement, const AttemptOptions& options) {
-  SearchProblem problem;
-  problem.goal = goal;
-  for (const Instance* i : instances)
-    problem.candidates.push_back(
-        {i->premises, i->conclusions, weight_of(*i, options.catalogue, arrangement, options.measure)});
-  return problem;
 }
 
 // What the directions of the lines alone force for a goal that the rules do not reach.
@@ -84,59 +61,17 @@ std::string forced_by_directions(const Statement& statement, const Goal& goal, c
   return value ? value->to_string() : "";
 }
 
-// The claim's own angles may be named by other points of the same rays: their lines' orders are cited too.
-void cite_goal_orders(const Goal& goal, const Arrangement& arrangement, Proof& proof) {
-  for (const Phrase& claim : goal.claims)
-    for (const Expression& expression : claim.relation.expressions)
-      for (const Term& term : expression.terms)
-        if (const auto* angle = std::get_if<Angle>(&term.quantity))
-          for (PointId arm : {angle->arm1, angle->arm2})
-            cite_line_order(arrangement.line(angle->vertex, arm), arrangement, proof);
-}
-
-// A proof found in the last moment still gets its checks: they may run a little past the deadline.
-Budget with_grace(const Budget& budget) {
-  Budget grace = budget;
-  if (grace.deadline) grace.deadline = std::max(*grace.deadline, Budget::Clock::now() + std::chrono::milliseconds(300));
-  return grace;
-}
-
-std::optional<CheckedProof> prove_goal(const Saturation& saturation, const std::vector<Form>& forms,
-                                       const std::vector<Position>& positions, const Goal& goal,
-                                       const Statement& statement, const Arrangement& arrangement,
-                                       UnknownTable& unknowns, const std::vector<Sketch>& views,
-                                       const AttemptOptions& options, const Budget& budget, StageTimes& times) {
-  CheckedProof result;
+std::optional<CheckedProof> prove_claim(const Saturation& saturation, const Claim& claim, const Scene& scene,
+                                        const Budget& budget, StageTimes& times) {
+  GoalSearch search;
+  std::optional<LightSet> light;
   {
-    Timer timer(times.search);
-    std::vector<const Instance*> relevant;
-    for (const int i : ProofGraph(saturation.instances).relevant_to(forms))
-      relevant.push_back(&saturation.instances[static_cast<std::size_t>(i)]);
-    auto light = lightest_set(search_problem(relevant, forms, arrangement, options), {budget.share(0.5), {}});
-    if (!light) return std::nullopt;
-    result.light = std::move(*light);
-    std::vector<Instance> members;
-    for (const int i : result.light.members) members.push_back(*relevant[static_cast<std::size_t>(i)]);
-    result.proof = assemble(order_for_reading(std::move(members)), forms, unknowns, arrangement);
-    for (const Position& p : positions) result.proof.positions.push_back({p, arrangement.source(p)});
-    result.proof.contradiction = saturation.contradictory;
-    cite_goal_orders(goal, arrangement, result.proof);
+    StageTimer timer(times.search);
+    search = goal_search(saturation, claim, scene);
+    light = lightest_set(search.problem, {budget.share(0.5), {}});
   }
-  {
-    Timer timer(times.layout);
-    result.reading = reading_of(result.proof, statement, goal, options.catalogue, unknowns, arrangement, options.wording);
-  }
-  {
-    Timer timer(times.check);
-    result.replay = check(result.proof, statement, goal, options.catalogue, unknowns, views);
-    if (!result.replay.accepted) log::warn("replay refused step {}: {}", result.replay.step, result.replay.objection);
-  }
-  {
-    Timer timer(times.z3);
-    result.z3 = second_opinion(result.proof, unknowns, with_grace(budget));
-    if (result.z3.answer != SecondOpinion::Answer::confirmed) log::warn("Z3 did not confirm: {}", result.z3.objection);
-  }
-  return result;
+  if (!light) return std::nullopt;
+  return checked_proof(search, std::move(*light), claim, scene, budget, times);
 }
 
 }  // namespace
@@ -146,12 +81,15 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
   Attempt result;
   result.goals.resize(statement.goals.size());
   result.forced_by_directions.resize(statement.goals.size());
-  const Arrangement arrangement = arrange(statement, views, options.join_points);
-  UnknownTable unknowns;
+  result.workings = std::make_shared<Workings>(
+      Workings{arrange(statement, views, options.join_points), {}, Saturation(), {}, views});
+  const Arrangement& arrangement = result.workings->arrangement;
+  UnknownTable& unknowns = result.workings->unknowns;
+  Saturation& saturation = result.workings->saturation;
+  const Scene scene{statement, arrangement, unknowns, views, options};
   for (const Goal& goal : statement.goals) note_goal(goal, arrangement, unknowns);
-  Saturation saturation;
   {
-    Timer timer(times.chain);
+    StageTimer timer(times.chain);
     ChainOptions chain;
     chain.allowed = options.allowed;
     saturation = saturate(statement, arrangement, options.catalogue, unknowns, {}, chain, budget.share(0.6));
@@ -165,11 +103,12 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
   if (saturation.contradictory) {
     // 0 = 1, or a value that no angle or length can have.
     const Goal none = statement.goals.empty() ? Goal() : statement.goals[0];
+    const std::vector<Position> nowhere;
     std::vector<std::vector<Form>> conflicts;  // any one of them will do
     for (const Form& form : saturation.impossible) conflicts.push_back({form});
     if (saturation.zero_is_one) conflicts.emplace_back();
     for (const std::vector<Form>& conflict : conflicts) {
-      auto proof = prove_goal(saturation, conflict, {}, none, statement, arrangement, unknowns, views, options, budget, times);
+      auto proof = prove_claim(saturation, {none, conflict, nowhere, true}, scene, budget, times);
       if (!proof || (result.contradiction && !proof->replay.accepted)) continue;
       const bool accepted = proof->replay.accepted;
       result.contradiction = std::move(proof);
@@ -180,12 +119,12 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
   }
   result.all_reached = true;
   for (std::size_t i = 0; i < statement.goals.size(); ++i) {
-    const GoalForms forms =
-        goal_forms(statement.goals[i], saturation.closure, arrangement, unknowns, statement.names);
+    const Goal& goal = statement.goals[i];
+    const GoalForms& forms = result.workings->goals.emplace_back(
+        goal_forms(goal, saturation.closure, arrangement, unknowns, statement.names));
     result.unsupported_goal |= forms.unsupported;
     if (forms.reached)
-      result.goals[i] = prove_goal(saturation, forms.forms, forms.positions, statement.goals[i], statement, arrangement,
-                                   unknowns, views, options, budget, times);
+      result.goals[i] = prove_claim(saturation, {goal, forms.forms, forms.positions, false}, scene, budget, times);
     if (result.goals[i]) {
       result.goals[i]->value = forms.value;
       result.goals[i]->number = forms.number;

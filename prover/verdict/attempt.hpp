@@ -2,41 +2,23 @@
 // read from them; with the drawn lines only, or with every two named points joined. Saturation, a light proof
 // for each goal, and the two checks.
 #pragma once
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "prover/chain/saturate.hpp"
-#include "prover/check/check.hpp"
-#include "prover/search/lightest_set.hpp"
-#include "prover/proof/weights.hpp"
-#include "prover/reading/reading.hpp"
-#include "prover/sketch/sketch.hpp"
-#include "prover/smt/second_opinion.hpp"
+#include "prover/verdict/checked_proof.hpp"
 #include "prover/verdict/goal_forms.hpp"
 
 namespace prover {
 
-struct AttemptOptions {
-  const Catalogue& catalogue;
-  std::vector<bool> allowed;
-  Measure measure = Measure::classroom;
-  Register wording = Register::plain;
-  bool join_points = false;
-};
-
-struct CheckedProof {
-  Proof proof;
-  Reading reading;
-  LightSet light;
-  CheckReport replay;
-  SecondOpinion z3;
-  std::string value;
-  std::optional<Rational> number;
-};
-
-struct StageTimes {
-  double chain = 0, search = 0, check = 0, z3 = 0, layout = 0;  // milliseconds
+// What the attempt worked in, kept for whoever wants further proofs of its goals.
+struct Workings {
+  Arrangement arrangement;
+  UnknownTable unknowns;
+  Saturation saturation;
+  std::vector<GoalForms> goals;  // one for each goal of the statement
+  std::vector<Sketch> views;
 };
 
 struct Attempt {
@@ -50,6 +32,7 @@ struct Attempt {
   // Not reached, but forced by the directions of the lines alone: its value, or "true" (DESIGN's direction layer).
   std::vector<std::string> forced_by_directions;   // one for each goal; empty when not forced or not asked
   std::string impossible;                          // "∠KLM = 190°", when a forced value cannot be
+  std::shared_ptr<Workings> workings;              // never null once attempted
 };
 
 Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, const AttemptOptions& options,
