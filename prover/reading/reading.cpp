@@ -7,6 +7,7 @@
 #include "prover/reading/claim_rows.hpp"
 #include "prover/reading/name_book.hpp"
 #include "prover/reading/number_text.hpp"
+#include "prover/rule/ideas.hpp"
 #include "prover/statement/meaning.hpp"
 
 namespace prover {
@@ -292,21 +293,14 @@ class Board {
   }
 
   std::string title() const {
-    // Small change tells nothing about the idea, unless there is nothing else.
-    static const std::set<std::string> small{"given", "angle-addition", "segment-addition", "construction",
-                                             "angles-on-a-straight-line", "vertical-angles", "perpendicular-definition",
-                                             "triangle-angle-sum", "exterior-angle-of-triangle",
-                                             "quadrilateral-angle-sum", "straight-angle", "congruent-parts",
-                                             "similar-parts", "common-side", "interior-exterior-pair"};
+    // Small change tells nothing about the idea, unless there is nothing else (`rules/ideas.table`).
     std::vector<RuleId> telling, rest;
     for (RuleId r : cited_) {
-      auto& list = small.contains(catalogue_[r].id) || catalogue_[r].kind == RuleKind::definition ? rest : telling;
+      const auto& b = catalogue_[r].builtin;
+      if (b == Builtin::angle_addition || b == Builtin::segment_addition || b == Builtin::join) continue;
+      auto& list = idea_table().role(catalogue_[r]) == IdeaRole::carries ? telling : rest;
       if (std::find(list.begin(), list.end(), r) == list.end()) list.push_back(r);
     }
-    std::erase_if(rest, [&](RuleId r) {
-      const auto& b = catalogue_[r].builtin;
-      return b == Builtin::angle_addition || b == Builtin::segment_addition || b == Builtin::join;
-    });
     const std::vector<RuleId>& chosen = telling.empty() ? rest : telling;
     if (chosen.empty()) return "directly from the givens";
     std::string text = "by ";
