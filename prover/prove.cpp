@@ -104,7 +104,7 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
   const std::optional<Measure> measure = measure_from(options.measure);
   if (!measure)
     answer.diagnostics.push_back({Severity::error, {}, fmt::format("there is no measure named “{}”", options.measure),
-                                  "write “classroom” or “fewest-steps”"});
+                                  "write “classroom”, “fewest-steps” or “early”"});
   if (text.names.points.size() > kMostPoints)
     answer.diagnostics.push_back(
         {Severity::error, {}, fmt::format("the figure has {} points; more than {} cannot be checked", text.names.points.size(), kMostPoints),

@@ -11,7 +11,7 @@
 namespace prover {
 
 struct ProveOptions {
-  std::string measure = "classroom";     // or "fewest-steps"
+  std::string measure = "classroom";     // or "fewest-steps", "early" (proof/weights.hpp)
   std::vector<std::string> taught;       // each as behind `taught:`; empty: what the problem says, or everything
   std::vector<std::string> without;      // rules left out, with all that rests on them
   std::vector<std::string> without_only; // rules left out, these alone

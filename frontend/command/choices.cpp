@@ -1,5 +1,7 @@
 #include "frontend/command/choices.hpp"
 
+#include "prover/proof/weights.hpp"
+
 namespace frontend {
 
 namespace {
@@ -34,7 +36,11 @@ const std::vector<NamedLayout>& layouts() {
 std::vector<std::string> register_names() { return names(registers()); }
 std::vector<std::string> layout_names() { return names(layouts()); }
 std::vector<std::string> format_names() { return names(renderers()); }
-std::vector<std::string> measure_names() { return {"classroom", "fewest-steps"}; }
+std::vector<std::string> measure_names() {
+  std::vector<std::string> names;
+  for (const prover::Measure measure : prover::measures()) names.emplace_back(prover::name_of(measure));
+  return names;
+}
 
 CLI::Validator one_of(std::vector<std::string> words) {
   return CLI::Validator(

@@ -46,7 +46,7 @@ void declare(CLI::App& app, ProblemOptions& options) {
       ->type_name("RULE")
       ->take_all()
       ->allow_extra_args(false);
-  app.add_option("--measure", options.measure, "What makes a proof short: classroom or fewest-steps")
+  app.add_option("--measure", options.measure, "What makes a proof short: classroom, fewest-steps or early")
       ->type_name("MEASURE")
       ->check(one_of(measure_names()));
   app.add_option("--limit", options.limit, "Stop after this time for a problem; the default is 2")

@@ -1,8 +1,12 @@
 // What a step costs a reader, by a measure with a name. Charges sit on rule instances and add up, so that
-// "shortest" has one meaning: least total charge of the distinct instances used.
-//   classroom     each cited rule its own weight (in its file); a position seen in the figure ¼
-//   fewest-steps  1 for each cited theorem, definition or construction; free steps (givens, adding neighbouring
-//                 angles or segments) a hundredth, so that ties go to the shorter page
+// "shortest" has one meaning: least total charge of the distinct instances used. All that a charge rests on stands in
+// the rule files (`cost`, `step free`) and in the course; rules/README.md says why each weight is what it is.
+//   classroom     each cited rule its own weight; a position seen in the figure ¼
+//   fewest-steps  1 for each cited theorem, definition or construction; steps that the rule files call free a
+//                 hundredth, so that ties go to the shorter page; givens nothing
+//   early         like classroom, but a rule pays more the later the course teaches it, up to four times its weight at
+//                 the end: the proof that a class can follow soonest
+// No charge is negative.
 #pragma once
 #include <cstdint>
 #include <optional>
@@ -14,7 +18,8 @@
 
 namespace prover {
 
-enum class Measure { classroom, fewest_steps };
+enum class Measure { classroom, fewest_steps, early };
+const std::vector<Measure>& measures();
 const char* name_of(Measure measure);
 std::optional<Measure> measure_from(std::string_view name);
 

@@ -78,6 +78,7 @@ struct Rule {
   std::string title;  // a short noun for titles: "alternate angles"
   RuleKind kind = RuleKind::theorem;
   Rational cost = 1;   // under the measure `classroom`
+  bool free_step = false;  // `step free`: a reader does not count it (adding neighbouring angles)
   std::string says;    // the statement, a sentence for people
   std::string why;     // where it comes from: proof idea, or why a postulate
   std::string family;  // the rule of which this is a further case ("rhombus-converse"); naming that

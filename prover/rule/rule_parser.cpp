@@ -55,8 +55,9 @@ class RuleParser {
     bool repeats;
     Read read;
   };
+  static constexpr int highest_cost = 1000;  // sums of weights stay far from the range of their type
   // One row a field; the order is that of a well-written file.
-  static constexpr std::size_t row_count = 24;
+  static constexpr std::size_t row_count = 25;
   static const std::array<Row, row_count>& rows() {
     static const std::array<Row, row_count> table = {{
         {"title", false, &RuleParser::read_title},     {"kind", false, &RuleParser::read_kind},
@@ -71,6 +72,7 @@ class RuleParser {
         {"why", true, &RuleParser::read_why},          {"source", true, &RuleParser::read_source},
         {"case", true, &RuleParser::read_case},        {"add", true, &RuleParser::read_add},
         {"example", true, &RuleParser::read_example},  {"rule", false, &RuleParser::read_second_header},
+        {"step", false, &RuleParser::read_step},
     }};
     return table;
   }
@@ -146,10 +148,17 @@ class RuleParser {
   }
   void read_cost(const Field& f) {
     const auto cost = Rational::parse(f.value);
-    if (cost && cost->sign() >= 0)
-      result_.rule.cost = *cost;
-    else
+    if (!cost || cost->sign() < 0)
       error(f.span(), "a cost is a number, not below 0", "for example `cost 1` or `cost 0.25`");
+    else if (*cost > Rational(highest_cost))
+      error(f.span(), "no cost is above " + std::to_string(highest_cost), "to forbid a rule, leave it out: `--without`");
+    else
+      result_.rule.cost = *cost;
+  }
+  void read_step(const Field& f) {
+    result_.rule.free_step = f.value == "free";
+    if (!result_.rule.free_step)
+      error(f.span(), "a step is counted, or it is `free`", "write `step free`, or leave the field out");
   }
   void read_builtin(const Field& f) {
     result_.rule.builtin = builtin_from(f.value);

@@ -29,7 +29,7 @@ struct AnswerProof {
   std::string title;           // "by alternate angles"
   std::string case_name;       // when it holds in one case only
   std::string cost;            // exact, as a string
-  std::string measure;         // "classroom" or "fewest-steps"
+  std::string measure;         // "classroom", "fewest-steps" or "early"
   std::string shortest;        // "proved" or "best found"
   std::string lower_bound;     // exact, as a string
   std::vector<std::string> rules;          // ids cited, each once, in order of first use

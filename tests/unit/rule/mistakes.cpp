@@ -137,6 +137,8 @@ TEST_CASE("a wording names places of its rule") {
 TEST_CASE("kinds, costs, quotes and recalled wordings are checked") {
   CHECK(said(changed("kind     theorem", "kind     lemma")).find("3:12: unknown kind \"lemma\"") == 0);
   CHECK(said(changed("cost     1.5", "cost     -1")).find("4:12: a cost is a number, not below 0") == 0);
+  CHECK(said(changed("cost     1.5", "cost     1001")).find("4:12: no cost is above 1000") == 0);
+  CHECK(said(changed("cost     1.5", "cost     1.5\n  step     costly")).find("5:12: a step is counted, or it is `free`") == 0);
   CHECK(said(changed("cost     1.5", "cost     dear")).find("4:12: a cost is a number, not below 0") == 0);
   CHECK(said(changed("\"third rail\"", "third rail")) ==
         "2:12: `title` holds a text between quotes (write it as \"…\")");
