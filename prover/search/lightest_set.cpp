@@ -1,226 +1,85 @@
 #include "prover/search/lightest_set.hpp"
 
 #include <algorithm>
-#include <limits>
-#include <set>
 
-#include "prover/algebra/linear_system.hpp"
-#include "prover/search/derivation.hpp"
+#include "prover/base/log.hpp"
+#include "prover/search/branch_and_bound.hpp"
+#include "prover/search/first_set.hpp"
+#include "prover/search/minimal_set.hpp"
 
 namespace prover {
 
 namespace {
 
-constexpr std::uint64_t kShakenRuns = 16;
-constexpr std::int64_t kNever = std::numeric_limits<std::int64_t>::max();
-constexpr std::int64_t kNoise = 5'000;  // a twentieth of a citation
-
-std::int64_t weight(const SearchProblem& problem, const std::vector<int>& members) {
-  std::int64_t sum = 0;
-  for (const int i : members) sum += problem.candidates[static_cast<std::size_t>(i)].weight;
-  return sum;
+LightSet set_of(const FlatProblem& problem, const std::vector<int>& members) {
+  LightSet set;
+  set.members = members;
+  for (const int i : members) set.weight += problem.weight(i);
+  return set;
 }
 
-// The members that the goal's certificate rests on, when instances enter cheapest first.
-class CheapestFirst {
- public:
-  CheapestFirst(const SearchProblem& problem, const std::vector<bool>& forbidden,
-                const std::vector<std::int64_t>& weights)
-      : problem_(problem), forbidden_(forbidden), weights_(weights), system_(true),
-        cost_(problem.candidates.size(), kNever), support_(problem.candidates.size()) {}
-
-  // What each candidate cost with all that it rests on; kNever for those that were not ready in time.
-  const std::vector<std::int64_t>& costs() const { return cost_; }
-
-  std::optional<std::vector<int>> run() {
-    struct Entry {
-      std::int64_t cost;
-      int index;
-      bool operator<(const Entry& other) const {
-        return cost != other.cost ? cost < other.cost : index < other.index;
-      }
-    };
-    struct Waiting {
-      int index;
-      std::vector<Form> open;  // premises not yet known to follow, as last reduced
-    };
-    std::set<Entry> ready;
-    std::vector<Waiting> waiting;
-    auto admit = [&](int i) {
-      const Candidate& c = problem_.candidates[static_cast<std::size_t>(i)];
-      std::set<int> support;
-      for (const Form& p : c.premises) collect(p, support);
-      std::int64_t cost = weights_[static_cast<std::size_t>(i)];
-      for (const int s : support) cost += weights_[static_cast<std::size_t>(s)];
-      support_[static_cast<std::size_t>(i)] = std::move(support);
-      cost_[static_cast<std::size_t>(i)] = cost;
-      ready.insert({cost, i});
-    };
-    for (std::size_t i = 0; i < problem_.candidates.size(); ++i) {
-      if (forbidden_[i]) continue;
-      if (problem_.candidates[i].premises.empty())
-        admit(static_cast<int>(i));
-      else
-        waiting.push_back({static_cast<int>(i), problem_.candidates[i].premises});
-    }
-    for (std::size_t last_rank = 0;;) {
-      if (last_rank != system_.rank()) {
-        last_rank = system_.rank();
-        std::erase_if(waiting, [&](Waiting& w) {
-          for (Form& form : w.open) {
-            if (form.is_zero()) continue;
-            const bool changed = std::any_of(form.terms.begin(), form.terms.end(),
-                                             [&](const auto& term) { return system_.is_pivot(term.first); });
-            if (changed) form = system_.reduce(form);
-            if (!form.is_zero()) return false;
-          }
-          admit(w.index);
-          return true;
-        });
-      }
-      if (reached() || ready.empty()) break;
-      const int i = ready.begin()->index;
-      ready.erase(ready.begin());
-      for (const Form& f : problem_.candidates[static_cast<std::size_t>(i)].conclusions) {
-        system_.add(f, static_cast<int>(tags_.size()));
-        tags_.push_back(i);
-      }
-    }
-    if (!reached()) return std::nullopt;
-    std::set<int> members;
-    if (problem_.goal.empty()) {
-      for (const auto& [tag, m] : system_.contradiction().parts) take(tags_[static_cast<std::size_t>(tag)], members);
-    } else {
-      for (const Form& g : problem_.goal) collect(g, members);
-    }
-    return std::vector<int>(members.begin(), members.end());
-  }
-
- private:
-  bool reached() const {
-    if (problem_.goal.empty()) return system_.contradictory();
-    return std::all_of(problem_.goal.begin(), problem_.goal.end(),
-                       [&](const Form& g) { return system_.entails(g); });
-  }
-  void take(int member, std::set<int>& into) const {
-    if (!into.insert(member).second) return;
-    const auto& support = support_[static_cast<std::size_t>(member)];
-    into.insert(support.begin(), support.end());  // already closed under support
-  }
-  void collect(const Form& form, std::set<int>& into) const {
-    const auto certificate = system_.certificate(form);
-    for (const auto& [tag, m] : certificate->parts) take(tags_[static_cast<std::size_t>(tag)], into);
-  }
-
-  const SearchProblem& problem_;
-  const std::vector<bool>& forbidden_;
-  const std::vector<std::int64_t>& weights_;
-  LinearSystem system_;
-  std::vector<int> tags_;                   // certificate tag → candidate
-  std::vector<std::int64_t> cost_;
-  std::vector<std::set<int>> support_;      // all that a candidate's premises rest on
-};
-
-// Drops members that are not needed, dearest first, in halving blocks.
-std::vector<int> without_needless(const SearchProblem& problem, std::vector<int> members) {
-  std::stable_sort(members.begin(), members.end(), [&](int a, int b) {
-    return problem.candidates[static_cast<std::size_t>(a)].weight > problem.candidates[static_cast<std::size_t>(b)].weight;
-  });
-  for (std::size_t block = std::max<std::size_t>(1, members.size() / 2);; block /= 2) {
-    for (std::size_t i = 0; i < members.size();) {
-      std::vector<int> fewer(members.begin(), members.begin() + static_cast<std::ptrdiff_t>(i));
-      fewer.insert(fewer.end(), members.begin() + static_cast<std::ptrdiff_t>(std::min(members.size(), i + block)),
-                   members.end());
-      if (derive(problem, fewer).reached)
-        members = std::move(fewer);
-      else
-        i += block;
-    }
-    if (block <= 1) break;
-  }
-  return members;
-}
-
-// Weights with noise, so that ties and near ties fall differently: the same noise on every machine.
-std::vector<std::int64_t> shaken(const std::vector<std::int64_t>& weights, std::uint64_t run) {
-  std::vector<std::int64_t> noisy = weights;
-  std::uint64_t state = run * 0x9e3779b97f4a7c15ULL;
-  for (std::int64_t& w : noisy) {
-    state += 0x9e3779b97f4a7c15ULL;  // splitmix64 (Steele, Lea, Flood 2014; from memory)
-    std::uint64_t z = state;
-    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9ULL;
-    z = (z ^ (z >> 27)) * 0x94d049bb133111ebULL;
-    z ^= z >> 31;
-    w += static_cast<std::int64_t>(z % static_cast<std::uint64_t>(w / 2 + kNoise));
-  }
-  return noisy;
+// Where machine words do not suffice: a light set without a bound.
+std::optional<LightSet> unjudged(const SearchProblem& problem) {
+  LightSet set;
+  set.members = first_set(problem);
+  if (set.members.empty()) return std::nullopt;
+  for (const int i : set.members) set.weight += problem.candidates[static_cast<std::size_t>(i)].weight;
+  return set;
 }
 
 }  // namespace
 
 std::optional<LightSet> lightest_set(const SearchProblem& problem, const SearchLimits& limits) {
-  const Budget& budget = limits.budget;
-  std::vector<bool> forbidden(problem.candidates.size(), false);
-  std::vector<std::int64_t> weights;
-  for (const Candidate& c : problem.candidates) weights.push_back(c.weight);
-  auto attempt = [&](const std::vector<std::int64_t>& by) -> std::optional<std::vector<int>> {
-    auto members = CheapestFirst(problem, forbidden, by).run();
-    if (!members) return std::nullopt;
-    return without_needless(problem, std::move(*members));
-  };
-  CheapestFirst first(problem, forbidden, weights);
-  auto best = first.run();
-  if (!best) return std::nullopt;
-  best = without_needless(problem, std::move(*best));
-  // What costs more than the whole proof, with all that it rests on, will hardly be part of a lighter one.
-  for (std::size_t i = 0; i < forbidden.size(); ++i) forbidden[i] = first.costs()[i] > weight(problem, *best);
-  auto keep_if_lighter = [&](std::optional<std::vector<int>> other) {
-    if (!other || weight(problem, *other) >= weight(problem, *best)) return false;
-    best = std::move(other);
-    return true;
-  };
-  for (std::uint64_t run = 1; run <= kShakenRuns && !budget.exhausted(); ++run) keep_if_lighter(attempt(shaken(weights, run)));
-  for (bool improved = true; improved && !budget.exhausted();) {
-    improved = false;
-    const std::vector<int> dear = *best;
-    for (const int member : dear) {
-      if (budget.exhausted() || improved) break;
-      if (problem.candidates[static_cast<std::size_t>(member)].weight == 0) continue;
-      forbidden[static_cast<std::size_t>(member)] = true;
-      improved = keep_if_lighter(attempt(weights));
-      forbidden[static_cast<std::size_t>(member)] = false;
-    }
+  try {
+    const FlatProblem flat(problem);
+    BranchAndBound search(flat, limits.budget, [&](const std::vector<int>& members, std::int64_t) {
+      if (limits.on_better) limits.on_better(set_of(flat, firing_order(flat, members)));
+    });
+    search.minimise();
+    if (!search.follows()) return std::nullopt;
+    if (limits.certificate)
+      for (const Cut& cut : search.certificate()) {
+        CutCertificate one{cut.members, {}};
+        for (const Row& dual : cut.duals) one.duals.push_back(flat.form(dual));
+        limits.certificate->push_back(std::move(one));
+      }
+    std::vector<int> best = search.best();
+    if (best.empty() && search.stopped()) best = first_set(problem);
+    LightSet set = set_of(flat, firing_order(flat, best));
+    set.lower_bound = std::min(search.lower_bound(), set.weight);
+    set.proved_lightest = set.lower_bound == set.weight;
+    return set;
+  } catch (const RowOverflow&) {
+    log::info("search: coefficients outgrew machine words; the lightest set is not looked for");
+    return unjudged(problem);
   }
-  LightSet light;
-  light.members = derive(problem, *best).fired;
-  light.weight = weight(problem, light.members);
-  return light;
 }
 
-// Provisional: leaves out members of the sets found so far, one after the other.
 LightSets lightest_sets(const SearchProblem& problem, const SeveralLimits& limits) {
   LightSets all;
-  std::vector<std::vector<int>> open{{}};
-  std::set<std::vector<int>> seen, tried{{}};
-  while (!open.empty() && all.sets.size() < limits.most_sets && !limits.search.budget.exhausted()) {
-    const std::vector<int> without = open.front();
-    open.erase(open.begin());
-    SearchProblem rest = problem;
-    for (const int i : without) rest.candidates[static_cast<std::size_t>(i)].conclusions.clear();
-    const auto found = lightest_set(rest, limits.search);
-    if (!found) continue;
-    std::vector<int> key = found->members;
-    std::sort(key.begin(), key.end());
-    if (found->weight <= limits.heaviest && seen.insert(key).second) all.sets.push_back(*found);
-    for (const int m : key) {
-      std::vector<int> more = without;
-      more.push_back(m);
-      std::sort(more.begin(), more.end());
-      if (tried.insert(more).second) open.push_back(more);
+  try {
+    const FlatProblem flat(problem);
+    BranchAndBound search(flat, limits.search.budget, [](const std::vector<int>&, std::int64_t) {});
+    search.minimise();
+    search.enumerate(limits.most_sets, limits.heaviest);
+    for (const std::vector<int>& members : search.sets()) all.sets.push_back(set_of(flat, members));
+    if (all.sets.empty() && !search.best().empty() && search.best_weight() <= limits.heaviest)
+      all.sets.push_back(set_of(flat, firing_order(flat, search.best())));
+    all.complete_below = search.complete_below();
+    all.stop = search.exhausted()       ? StopReason::saturated
+               : search.stopped()       ? limits.search.budget.reason()
+                                        : StopReason::instance_limit;
+    std::stable_sort(all.sets.begin(), all.sets.end(),
+                     [](const LightSet& a, const LightSet& b) { return a.weight < b.weight; });
+    for (LightSet& set : all.sets) {
+      set.lower_bound = std::min(search.lower_bound(), set.weight);
+      set.proved_lightest = set.lower_bound == set.weight;
     }
+  } catch (const RowOverflow&) {
+    log::info("search: coefficients outgrew machine words; other sets are not looked for");
+    if (auto one = unjudged(problem)) all.sets.push_back(std::move(*one));
+    all.stop = StopReason::instance_limit;
   }
-  std::stable_sort(all.sets.begin(), all.sets.end(), [](const LightSet& a, const LightSet& b) { return a.weight < b.weight; });
-  all.stop = StopReason::time_limit;
   return all;
 }
 

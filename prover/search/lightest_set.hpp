@@ -19,10 +19,20 @@ struct LightSet {
   bool proved_lightest = false;
 };
 
+// What stands behind "none is lighter": a subspace of forms that misses a goal, so that every proof set has one of
+// `members` – the candidates whose premises lie inside and of whose conclusions one does not. A form lies inside when
+// its product with each dual (unknown by unknown, and constant by constant) is zero. The lightest set that hits all
+// these cuts weighs as much as the lightest proof set.
+struct CutCertificate {
+  std::vector<int> members;
+  std::vector<Form> duals;
+};
+
 struct SearchLimits {
   Budget budget;
   // Called with each better set as it is found, the first included: for whoever wants to show the best so far.
   std::function<void(const LightSet&)> on_better;
+  std::vector<CutCertificate>* certificate = nullptr;  // filled when given
 };
 
 // Nothing when the goal does not follow from all candidates.

@@ -1,0 +1,342 @@
+#include "prover/search/branch_and_bound.hpp"
+
+#include <algorithm>
+
+#include "prover/search/minimal_set.hpp"
+
+namespace prover {
+
+namespace {
+
+constexpr std::size_t kSeeds = 6;  // columns of the goal that are tried for a cut
+
+}  // namespace
+
+BranchAndBound::BranchAndBound(const FlatProblem& problem, const Budget& budget,
+                               std::function<void(const std::vector<int>&, std::int64_t)> on_better)
+    : problem_(problem), budget_(budget), on_better_(std::move(on_better)), pool_(problem.size()), finder_(problem),
+      closure_(problem), residual_(static_cast<std::size_t>(problem.size()), 0),
+      residual_stamp_(static_cast<std::size_t>(problem.size()), 0) {
+  for (int i = 0; i < problem.size(); ++i)
+    if (problem.weight(i) == 0)
+      weightless_.push_back(i);
+    else
+      least_weight_ = std::min(least_weight_, problem.weight(i));
+}
+
+bool BranchAndBound::out_of_budget() {
+  if (!stopped_ && (++ticks_ & 15) == 0) stopped_ = budget_.exhausted();
+  return stopped_;
+}
+
+std::int64_t& BranchAndBound::residual(int candidate) {
+  const auto i = static_cast<std::size_t>(candidate);
+  if (residual_stamp_[i] != packing_) {
+    residual_stamp_[i] = packing_;
+    residual_[i] = problem_.weight(candidate);
+  }
+  return residual_[i];
+}
+
+void BranchAndBound::choose(int candidate) {
+  pool_.set(candidate, Choice::chosen);
+  chosen_.push_back(candidate);
+  cost_ += problem_.weight(candidate);
+}
+
+void BranchAndBound::drop(int candidate) {
+  chosen_.pop_back();
+  cost_ -= problem_.weight(candidate);
+  pool_.set(candidate, Choice::forbidden);
+}
+
+// What a cut adds to the bound.
+std::int64_t BranchAndBound::charge(const std::vector<int>& members) {
+  std::int64_t least = kInfinite;
+  for (const int i : members)
+    if (pool_.choice(i) == Choice::free) least = std::min(least, residual(i));
+  if (least == 0 || least == kInfinite) return least;
+  for (const int i : members) {
+    if (pool_.choice(i) != Choice::free) continue;
+    std::int64_t& rest = residual(i);
+    rest -= least;
+    if (rest == 0) spent_.push_back(i);
+  }
+  return least;
+}
+
+// The best of a few cuts disjoint from all that closure_ holds: the one that adds most, then the one with fewest free
+// members.
+bool BranchAndBound::next_cut(Cut& best) {
+  if (closure_.reached()) return false;
+  std::size_t tried = 0;
+  std::int64_t best_charge = -1;
+  std::size_t best_free = 0;
+  Cut cut;
+  for (const Row& goal : closure_.goals()) {
+    for (const RowEntry& entry : goal) {
+      if (entry.column == problem_.constant() && goal.size() > 1) continue;
+      if (tried == kSeeds) return true;
+      ++tried;
+      finder_.find(closure_, entry.column, cut);
+      std::int64_t least = kInfinite;
+      std::size_t free = 0;
+      for (const int i : cut.members)
+        if (pool_.choice(i) == Choice::free) {
+          ++free;
+          least = std::min(least, residual(i));
+        }
+      if (least > best_charge || (least == best_charge && free < best_free)) {
+        best_charge = least;
+        best_free = free;
+        std::swap(best, cut);
+      }
+      if (free == 0) return true;
+    }
+  }
+  return true;
+}
+
+std::int64_t BranchAndBound::pack(bool root) {
+  ++packing_;
+  spent_.clear();
+  std::int64_t bound = 0;
+  auto too_heavy = [&] { return !root && cost_ + bound > limit_; };
+  std::vector<std::pair<int, int>> open;
+  for (int k = 0; k < pool_.size(); ++k)
+    if (!pool_.hit(k)) {
+      if (pool_.free_in(k) == 0) return kInfinite;
+      open.emplace_back(pool_.free_in(k), k);
+    }
+  std::sort(open.begin(), open.end());
+  for (const auto& [free, k] : open) {
+    bound += charge(pool_.members(k));
+    if (too_heavy()) return bound;
+  }
+  closure_.clear();
+  for (const int i : weightless_)
+    if (pool_.choice(i) != Choice::forbidden) closure_.add(i);
+  for (const int i : chosen_) closure_.add(i);
+  std::size_t entered = 0;
+  Cut cut;
+  for (;;) {
+    for (; entered < spent_.size(); ++entered) closure_.add(spent_[entered]);
+    if (out_of_budget() || !next_cut(cut)) return bound;
+    const std::int64_t more = charge(cut.members);
+    certificate_.push_back(cut);
+    pool_.add(cut.members);
+    if (more >= kInfinite) return kInfinite;
+    bound += more;
+    if (too_heavy()) return bound;
+  }
+}
+
+void BranchAndBound::offer(const std::vector<int>& members) {
+  std::int64_t weight = 0;
+  for (const int i : members) weight += problem_.weight(i);
+  if (weight >= best_weight_) return;
+  best_ = members;
+  best_weight_ = weight;
+  if (on_better_) on_better_(best_, best_weight_);
+}
+
+void BranchAndBound::root() {
+  root_bound_ = pack(true);
+  if (root_bound_ >= kInfinite) return;
+  root_residual_.resize(static_cast<std::size_t>(problem_.size()));
+  for (int i = 0; i < problem_.size(); ++i) root_residual_[static_cast<std::size_t>(i)] = residual(i);
+  lower_bound_ = root_bound_;
+  if (closure_.reached()) offer(minimal_subset(problem_, closure_.fired()));
+}
+
+// Forbids what the root's packing shows to be too heavy, and searches.
+void BranchAndBound::level(std::int64_t limit) {
+  limit_ = limit;
+  next_limit_ = kInfinite;
+  std::vector<int> barred;
+  for (int i = 0; i < problem_.size(); ++i) {
+    const std::int64_t with = root_bound_ + root_residual_[static_cast<std::size_t>(i)];
+    if (with <= limit_ || problem_.weight(i) == 0) continue;
+    next_limit_ = std::min(next_limit_, with);
+    pool_.set(i, Choice::forbidden);
+    barred.push_back(i);
+  }
+  search();
+  for (const int i : barred) pool_.set(i, Choice::free);
+}
+
+int BranchAndBound::smallest_open_cut() const {
+  int best = -1;
+  for (int k = 0; k < pool_.size(); ++k)
+    if (!pool_.hit(k) && (best < 0 || pool_.free_in(k) < pool_.free_in(best))) best = k;
+  return best;
+}
+
+// closure_ holds what is chosen, and the goal follows from it.
+void BranchAndBound::found() {
+  if (mode_ == Mode::one) {
+    offer(minimal_subset(problem_, closure_.fired()));
+    limit_ = std::min(limit_, best_weight_ - 1);
+    return;
+  }
+  if (cost_ < new_from_) return;
+  std::vector<int> members = weightless_;
+  members.insert(members.end(), chosen_.begin(), chosen_.end());
+  std::vector<int> minimal = members;
+  // Members that cost something must all be needed; of the others only those that are.
+  Closure trial(problem_);
+  for (std::size_t k = minimal.size(); k-- > 0;) {
+    trial.clear();
+    for (std::size_t j = 0; j < minimal.size(); ++j)
+      if (j != k) trial.add(minimal[j]);
+    if (!trial.reached()) continue;
+    if (problem_.weight(minimal[k]) > 0) return;
+    minimal.erase(minimal.begin() + static_cast<std::ptrdiff_t>(k));
+  }
+  sets_.push_back(firing_order(problem_, minimal));
+  full_ = sets_.size() >= most_;
+}
+
+// Room for one more member at most: it must be in every cut that is not hit. Those that fail leave a cut each, so
+// that later leaves end sooner.
+void BranchAndBound::leaf() {
+  for (;;) {
+    const int smallest = smallest_open_cut();
+    closure_.clear();
+    for (const int i : weightless_) closure_.add(i);
+    for (const int i : chosen_) closure_.add(i);
+    if (closure_.reached()) return found();
+    if (smallest < 0) {
+      Cut cut;
+      ++packing_;
+      next_cut(cut);
+      certificate_.push_back(cut);
+      pool_.add(cut.members);
+      continue;
+    }
+    if (pool_.free_in(smallest) == 0) return;
+    int open = 0;
+    for (int k = 0; k < pool_.size(); ++k) open += !pool_.hit(k);
+    const std::vector<int> members = pool_.members(smallest);
+    for (const int i : members) {
+      if (pool_.choice(i) != Choice::free) continue;
+      const std::int64_t with = cost_ + problem_.weight(i);
+      if (with > limit_) {
+        next_limit_ = std::min(next_limit_, with);
+        continue;
+      }
+      next_limit_ = std::min(next_limit_, with + least_weight_);
+      if (pool_.unhit_with(i) < open) continue;
+      if (out_of_budget()) return;
+      ++nodes_;
+      choose(i);
+      closure_.clear();
+      for (const int j : weightless_) closure_.add(j);
+      for (const int j : chosen_) closure_.add(j);
+      if (closure_.reached()) {
+        found();
+      } else {
+        Cut cut;
+        ++packing_;
+        next_cut(cut);
+        certificate_.push_back(cut);
+        pool_.add(cut.members);
+        ++open;
+      }
+      drop(i);
+      pool_.set(i, Choice::free);
+      if (full_) return;
+    }
+    return;
+  }
+}
+
+void BranchAndBound::search() {
+  if (full_ || out_of_budget()) return;
+  ++nodes_;
+  if (limit_ - cost_ < 2 * least_weight_) return leaf();
+  const std::int64_t bound = pack(false);
+  if (stopped_) return;
+  if (cost_ + bound > limit_) {
+    if (bound < kInfinite) next_limit_ = std::min(next_limit_, cost_ + bound);
+    return;
+  }
+  // Here the closure of what is chosen and spent gives the goal.
+  if (bound == 0) return found();
+  if (mode_ == Mode::one) {
+    offer(minimal_subset(problem_, closure_.fired()));
+    limit_ = std::min(limit_, best_weight_ - 1);
+    if (cost_ + bound > limit_) return;
+  }
+  const int cut = smallest_open_cut();
+  std::vector<std::pair<std::int64_t, int>> branches;
+  for (const int i : pool_.members(cut))
+    if (pool_.choice(i) == Choice::free) branches.emplace_back(residual(i), i);
+  std::sort(branches.begin(), branches.end());
+  // What would bring the bound above the limit is out of the question below here.
+  std::vector<int> barred;
+  const std::int64_t room = limit_ - cost_ - bound;
+  for (int k = 0; k < pool_.size(); ++k) {
+    if (pool_.hit(k)) continue;
+    for (const int i : pool_.members(k)) {
+      if (pool_.choice(i) != Choice::free || residual(i) <= room) continue;
+      next_limit_ = std::min(next_limit_, cost_ + bound + residual(i));
+      pool_.set(i, Choice::forbidden);
+      barred.push_back(i);
+    }
+  }
+  for (const auto& [rest, i] : branches) {
+    if (pool_.choice(i) != Choice::free) continue;
+    if (cost_ + problem_.weight(i) > limit_) {
+      next_limit_ = std::min(next_limit_, cost_ + problem_.weight(i));
+    } else {
+      choose(i);
+      search();
+      drop(i);
+    }
+    pool_.set(i, Choice::forbidden);
+    barred.push_back(i);
+    if (stopped_ || full_) break;
+  }
+  for (const int i : barred) pool_.set(i, Choice::free);
+}
+
+void BranchAndBound::minimise() {
+  mode_ = Mode::one;
+  root();
+  if (stopped_ || root_bound_ >= kInfinite) return;
+  for (int round = 0; lower_bound_ < best_weight_; ++round) {
+    // Weights may be finely graded: after a few levels take wider steps, but never past the best.
+    const std::int64_t gap = std::min(best_weight_, kInfinite) - lower_bound_;
+    std::int64_t step = 0;
+    if (round >= 3 && best_weight_ < kInfinite) step = gap / (round >= 8 ? 1 : round >= 5 ? 2 : 4);
+    level(std::min(lower_bound_ + step, best_weight_ - 1));
+    if (stopped_) return;
+    lower_bound_ = std::min(best_weight_, next_limit_);
+    if (lower_bound_ >= kInfinite) return;
+  }
+  lower_bound_ = best_weight_;
+}
+
+void BranchAndBound::enumerate(std::size_t most, std::int64_t heaviest) {
+  mode_ = Mode::all;
+  most_ = most;
+  complete_below_ = lower_bound_;
+  if (stopped_ || root_bound_ >= kInfinite) {
+    exhausted_ = !stopped_;
+    return;
+  }
+  new_from_ = 0;
+  for (std::int64_t limit = lower_bound_; limit <= heaviest; limit = next_limit_) {
+    level(limit);
+    if (stopped_ || full_) return;
+    complete_below_ = next_limit_;
+    new_from_ = limit + 1;
+    if (next_limit_ >= kInfinite) {
+      exhausted_ = true;
+      return;
+    }
+  }
+}
+
+}  // namespace prover
