@@ -13,6 +13,7 @@
 #include "prover/statement/statement.hpp"
 #include "prover/verdict/answer_of.hpp"
 #include "prover/verdict/solve.hpp"
+#include "prover/ways/answer_ways.hpp"
 
 namespace prover {
 
@@ -62,6 +63,15 @@ std::optional<RuleId> merely_stated(const Statement& statement, const Answer& an
   return stated;
 }
 
+std::optional<RuleId> named_rule(const std::string& id, const Catalogue& catalogue, std::vector<Diagnostic>& diagnostics) {
+  const auto rule = catalogue.find(id);
+  if (rule) return rule;
+  const auto nearest = nearest_word(id, catalogue.ids());
+  diagnostics.push_back({Severity::error, {}, fmt::format("there is no rule named “{}”", id),
+                         nearest ? fmt::format("did you mean “{}”?", *nearest) : "the command `rules` lists them"});
+  return std::nullopt;
+}
+
 // What may be cited: the problem's own `taught:` lines, or the options' in their place, less what is left out.
 std::vector<bool> allowed_rules(const ProblemText& text, const Catalogue& catalogue, const ProveOptions& options,
                                 std::vector<Diagnostic>& diagnostics) {
@@ -77,15 +87,10 @@ std::vector<bool> allowed_rules(const ProblemText& text, const Catalogue& catalo
     diagnostics.push_back(std::move(mistake));
   }
   const auto leave_out = [&](const std::string& id, bool with_what_rests_on_it) {
-    const auto rule = catalogue.find(id);
-    if (rule) {
-      if (with_what_rests_on_it) return take_away(resting_on(catalogue, *rule), catalogue, rules.allowed);
-      rules.allowed[rule->index()] = false;
-      return;
-    }
-    const auto nearest = nearest_word(id, catalogue.ids());
-    diagnostics.push_back({Severity::error, {}, fmt::format("there is no rule named “{}”", id),
-                           nearest ? fmt::format("did you mean “{}”?", *nearest) : "the command `rules` lists them"});
+    const auto rule = named_rule(id, catalogue, diagnostics);
+    if (!rule) return;
+    if (with_what_rests_on_it) return take_away(resting_on(catalogue, *rule), catalogue, rules.allowed);
+    rules.allowed[rule->index()] = false;
   };
   for (const std::string& id : options.without) leave_out(id, true);
   for (const std::string& id : options.without_only) leave_out(id, false);
@@ -105,6 +110,13 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
   if (!measure)
     answer.diagnostics.push_back({Severity::error, {}, fmt::format("there is no measure named “{}”", options.measure),
                                   "write “classroom”, “fewest-steps” or “early”"});
+  WaysAsked asked;
+  if (options.ways) {
+    asked.most = options.ways->most;
+    asked.most_steps = options.ways->most_steps;
+    for (const std::string& id : options.ways->with)
+      if (const auto rule = named_rule(id, catalogue, answer.diagnostics)) asked.with.push_back(*rule);
+  }
   if (text.names.points.size() > kMostPoints)
     answer.diagnostics.push_back(
         {Severity::error, {}, fmt::format("the figure has {} points; more than {} cannot be checked", text.names.points.size(), kMostPoints),
@@ -141,18 +153,24 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
   }
   fill_answer(statements, solved, attempt_options, answer);
   // A claim that says no more than a theorem of the catalogue is not proved by citing that theorem, if it can be helped.
+  AttemptOptions earlier = attempt_options;
+  std::vector<std::string> set_aside;
   if (const auto stated = statements.size() == 1 ? merely_stated(statements[0], answer, catalogue) : std::nullopt) {
-    AttemptOptions earlier = attempt_options;
     take_away(resting_on(catalogue, *stated), catalogue, earlier.allowed);
     Answer again = answer;
     again.proofs.clear();
     again.figures.clear();
-    fill_answer(statements, {solve(statements[0], earlier, options.budget.share(0.5), times, sketch_ms)}, earlier, again);
+    std::vector<Solved> solved_again{solve(statements[0], earlier, options.budget.share(0.5), times, sketch_ms)};
+    fill_answer(statements, solved_again, earlier, again);
     if (again.verdict == Verdict::proved) {
       answer = std::move(again);
-      for (AnswerProof& proof : answer.proofs) proof.set_aside = {catalogue[*stated].id};
+      solved = std::move(solved_again);
+      set_aside = {catalogue[*stated].id};
     }
   }
+  if (options.ways)
+    add_ways(statements, solved, set_aside.empty() ? attempt_options : earlier, asked, options.budget, times, sketch_ms, answer);
+  for (AnswerProof& proof : answer.proofs) proof.set_aside = set_aside;
   for (AnswerProof& proof : answer.proofs)
     settle_own_rules(catalogue, options.unfold, options.wording, options.budget, proof);
 

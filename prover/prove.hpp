@@ -1,5 +1,6 @@
 // The whole walk: text in, answer out. Opens no files, prints nothing.
 #pragma once
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -10,6 +11,13 @@
 
 namespace prover {
 
+// The k best ideas instead of one proof.
+struct WaysOptions {
+  std::size_t most = 6;            // ideas for each claim
+  std::size_t most_steps = 0;      // of a proof; 0: as many as it takes
+  std::vector<std::string> with;   // rules that every proof must cite
+};
+
 struct ProveOptions {
   std::string measure = "classroom";     // or "fewest-steps", "early" (proof/weights.hpp)
   std::vector<std::string> taught;       // each as behind `taught:`; empty: what the problem says, or everything
@@ -17,6 +25,7 @@ struct ProveOptions {
   std::vector<std::string> without_only; // rules left out, these alone
   Register wording = Register::plain;
   bool unfold = false;                   // the proof of a teacher's own rule in the place of its citation
+  std::optional<WaysOptions> ways;
   Budget budget;
 };
 

@@ -49,6 +49,27 @@ Json case_json(const prover::AnswerCase& one) {
   return json;
 }
 
+// A bound is there when there may be others; without it there are none.
+Json extent_json(const std::string& complete_below, const std::string& stop) {
+  Json json;
+  json["complete"] = complete_below.empty();
+  if (!complete_below.empty()) json["complete_below"] = complete_below;
+  json["stop"] = stop;
+  return json;
+}
+
+Json ways_json(const prover::AnswerWays& ways) {
+  Json json;
+  json["goal"] = ways.goal;
+  if (!ways.case_name.empty()) json["case"] = ways.case_name;
+  json["ideas"] = ways.ideas;
+  json["more"] = ways.more;
+  json["left_out"] = ways.left_out;
+  json["lines_drawn"] = extent_json(ways.complete_below, ways.stop);
+  if (ways.joined_tried) json["points_joined"] = extent_json(ways.joined_complete_below, ways.joined_stop);
+  return json;
+}
+
 Json diagnostic_json(const prover::Diagnostic& diagnostic, std::string_view text) {
   const prover::LineColumn place = prover::line_column(text, diagnostic.span.begin);
   Json json;
@@ -66,11 +87,18 @@ Json proof_json(const prover::AnswerProof& proof) {
   Json json;
   json["goal"] = proof.goal;
   if (!proof.case_name.empty()) json["case"] = proof.case_name;
+  if (proof.idea > 0) json["idea"] = proof.idea;
   json["title"] = proof.title;
   json["cost"] = proof.cost;
   json["measure"] = proof.measure;
   json["shortest"] = proof.shortest;
   json["lower_bound"] = proof.lower_bound;
+  if (proof.idea > 0) {
+    json["in_full"] = proof.in_full;
+    json["cited"] = proof.cited;
+    if (!proof.deepest.empty()) json["deepest"] = proof.deepest;
+    json["to_be_taught"] = list(proof.to_be_taught);
+  }
   json["rules"] = list(proof.rules);
   json["constructions"] = list(proof.constructions);
   json["set_aside"] = list(proof.set_aside);
@@ -93,6 +121,10 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
   json["read_as"] = list(answer.read_as);
   json["proofs"] = Json::array();
   for (const prover::AnswerProof& proof : answer.proofs) json["proofs"].push_back(proof_json(proof));
+  if (!answer.ways.empty()) {
+    json["ways"] = Json::array();
+    for (const prover::AnswerWays& ways : answer.ways) json["ways"].push_back(ways_json(ways));
+  }
   json["figures"] = Json::array();
   for (const prover::AnswerFigure& figure : answer.figures) json["figures"].push_back(figure_json(figure));
   json["conflict"] = list(answer.conflict);

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "frontend/command/ways_page.hpp"
+
 namespace frontend {
 
 namespace {
@@ -11,15 +13,6 @@ namespace {
 using prover::Answer;
 using prover::AnswerProof;
 using prover::Verdict;
-
-std::string titles(const std::vector<std::string>& ids, const prover::Catalogue& catalogue) {
-  std::string text;
-  for (const std::string& id : ids) {
-    const auto rule = catalogue.find(id);
-    text += (text.empty() ? "" : ", ") + (rule && !catalogue[*rule].title.empty() ? catalogue[*rule].title : id);
-  }
-  return text;
-}
 
 std::string heading_of(const AnswerProof& proof, bool says_goal) {
   std::string text = "Proof";
@@ -29,30 +22,11 @@ std::string heading_of(const AnswerProof& proof, bool says_goal) {
   return text;
 }
 
-// "41/20" as a person writes it: 2.05. Where the decimals would not end soon, the fraction stays.
-std::string decimal(const std::string& exact) {
-  const auto value = prover::Rational::parse(exact);
-  if (!value) return exact;
-  const auto hundredths = (*value * prover::Rational(100)).to_int64();
-  if (!hundredths || *hundredths < 0) return exact;
-  std::string text = fmt::format("{}.{:02}", *hundredths / 100, *hundredths % 100);
-  text.erase(text.find_last_not_of('0') + 1);
-  if (text.back() == '.') text.pop_back();
-  return text;
-}
-
 std::string cost_sentence(const AnswerProof& proof) {
   const std::string cost = fmt::format("Cost {} by the measure \"{}\": ", decimal(proof.cost), proof.measure);
   if (proof.shortest == "proved") return cost + "no proof with these rules is shorter.";
   if (proof.lower_bound.empty() || proof.lower_bound == "0") return cost + "the best found.";
   return cost + fmt::format("the best found; none is below {}.", decimal(proof.lower_bound));
-}
-
-std::string check_sentence(const AnswerProof& proof) {
-  if (proof.replay && proof.z3) return "Checked by replay and by Z3.";
-  if (proof.replay) return "Checked by replay; not confirmed by Z3.";
-  if (proof.z3) return "Confirmed by Z3; not accepted by replay.";
-  return "Not checked.";
 }
 
 struct Page {
@@ -65,35 +39,17 @@ struct Page {
     if (!items.empty()) add(Items{lead, items, one_below_the_other});
   }
 
-  void add_proof(const AnswerProof& proof, const std::string& heading) {
-    add(Heading{2, heading});
-    for (const std::string& id : proof.assumed) {  // before all else: what follows holds only if this does
-      const auto rule = catalogue.find(id);
-      add(Paragraph{"Assumed without proof: " + id + (rule ? ". " + catalogue[*rule].says : ".")});
-    }
-    if (!proof.set_aside.empty()) {
-      add(Paragraph{"Not used, since the claim says no more than it: " + titles(proof.set_aside, catalogue) + "."});
-    }
-    for (const std::string& construction : proof.constructions) {
-      const bool said = std::any_of(proof.steps.begin(), proof.steps.end(), [&](const prover::AnswerStep& step) {
-        return step.claim == construction;
-      });
-      if (!said) add(Paragraph{construction + "."});
-    }
-    add(proof_lines(proof));
-    if (options.for_teacher) add_items("Seen in the figure", proof.seen_in_figure, false);
-    add_items("Given but not needed", proof.givens_not_needed, false);
-    add(Note{cost_sentence(proof)});
-    add(Note{check_sentence(proof)});
-  }
-
   void add_proofs(const Answer& answer) {
     const bool says_goal = std::any_of(answer.proofs.begin(), answer.proofs.end(), [&](const AnswerProof& proof) {
       return proof.goal != answer.proofs.front().goal;
     });
     for (const AnswerProof& proof : answer.proofs) {
-      add_proof(proof, answer.verdict == Verdict::contradictory ? "Why they exclude each other"
-                                                                : heading_of(proof, says_goal));
+      const bool conflict = answer.verdict == Verdict::contradictory;
+      add_proof(proof, {2, conflict ? "Why they exclude each other" : heading_of(proof, says_goal)}, catalogue, options,
+                document);
+      add_items("Given but not needed", proof.givens_not_needed, false);
+      add(Note{cost_sentence(proof)});
+      add(Note{check_sentence(proof)});
     }
   }
 
@@ -132,6 +88,55 @@ struct Page {
 
 }  // namespace
 
+std::string decimal(const std::string& exact) {
+  const auto value = prover::Rational::parse(exact);
+  if (!value) return exact;
+  const auto hundredths = (*value * prover::Rational(100)).to_int64();
+  if (!hundredths || *hundredths < 0) return exact;
+  std::string text = fmt::format("{}.{:02}", *hundredths / 100, *hundredths % 100);
+  text.erase(text.find_last_not_of('0') + 1);
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
+std::string rule_titles(const std::vector<std::string>& ids, const prover::Catalogue& catalogue) {
+  std::string text;
+  for (const std::string& id : ids) {
+    const auto rule = catalogue.find(id);
+    text += (text.empty() ? "" : ", ") + (rule && !catalogue[*rule].title.empty() ? catalogue[*rule].title : id);
+  }
+  return text;
+}
+
+std::string check_sentence(const AnswerProof& proof) {
+  if (proof.replay && proof.z3) return "Checked by replay and by Z3.";
+  if (proof.replay) return "Checked by replay; not confirmed by Z3.";
+  if (proof.z3) return "Confirmed by Z3; not accepted by replay.";
+  return "Not checked.";
+}
+
+void add_proof(const AnswerProof& proof, Heading heading, const prover::Catalogue& catalogue, const PageOptions& options,
+               Document& document) {
+  auto& blocks = document.blocks;
+  blocks.push_back(std::move(heading));
+  for (const std::string& id : proof.assumed) {  // before all else: what follows holds only if this does
+    const auto rule = catalogue.find(id);
+    blocks.push_back(Paragraph{"Assumed without proof: " + id + (rule ? ". " + catalogue[*rule].says : ".")});
+  }
+  if (!proof.set_aside.empty()) {
+    blocks.push_back(Paragraph{"Not used, since the claim says no more than it: " + rule_titles(proof.set_aside, catalogue) + "."});
+  }
+  for (const std::string& construction : proof.constructions) {
+    const bool said = std::any_of(proof.steps.begin(), proof.steps.end(), [&](const prover::AnswerStep& step) {
+      return step.claim == construction;
+    });
+    if (!said) blocks.push_back(Paragraph{construction + "."});
+  }
+  blocks.push_back(proof_lines(proof));
+  if (options.for_teacher && !proof.seen_in_figure.empty())
+    blocks.push_back(Items{"Seen in the figure", proof.seen_in_figure, false});
+}
+
 ProofLines proof_lines(const prover::AnswerProof& proof) {
   ProofLines result;
   for (const prover::AnswerStep& step : proof.steps) {
@@ -148,7 +153,10 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
                                             : answer.summary});
   page.add_items("Understood", answer.read_as);
   page.add_cases(answer);
-  page.add_proofs(answer);
+  if (answer.ways.empty())
+    page.add_proofs(answer);
+  else
+    add_ways(answer, catalogue, options, page.document);
   page.add_figures(answer);
   page.add_items("These givens cannot all hold", answer.conflict);
   page.add_items("What would settle it", answer.missing);

@@ -3,6 +3,7 @@
 #include "frontend/command/completion.hpp"
 #include "frontend/command/prove.hpp"
 #include "frontend/command/rules.hpp"
+#include "frontend/command/ways.hpp"
 
 namespace frontend {
 
@@ -12,6 +13,10 @@ const std::vector<Command>& commands() {
        "  anglewright prove frontend/examples/trellis-angle-sum.aw\n"
        "  anglewright prove --json --without triangle-angle-sum problem.aw",
        declare_prove},
+      {"ways", "The different ways to prove a claim: one proof for each idea, compared side by side",
+       "  anglewright ways frontend/examples/trellis-angle-sum.aw\n"
+       "  anglewright ways --with congruent-sas --at-most 4 problem.aw",
+       declare_ways},
       {"rules", "The catalogue of rules: what a class may cite, and how each reason is worded",
        "  anglewright rules --topic parallel --wording uk\n"
        "  anglewright rules alternate-interior-angles",

@@ -38,7 +38,7 @@ std::string option_branches(const CLI::App& app) {
     for (const std::string& name : option->get_lnames()) {
       std::vector<std::string> words = choices_of(name);
       if (name == "course") words = course_ids();
-      if (name == "without" || name == "without-only") words = prover::standard_catalogue().ids();
+      if (name == "with" || name == "without" || name == "without-only") words = prover::standard_catalogue().ids();
       if (name == "taught") {
         words = course_ids();
         for (const std::string& id : prover::standard_catalogue().ids()) words.push_back(id);

@@ -38,7 +38,7 @@ std::string command_mistake(int argc, char** argv) {
     const auto nearest = prover::nearest_word(word, names);
     return fmt::format("there is no command \"{}\"\n  try: anglewright {}", word, nearest ? *nearest : "--help");
   }
-  return "name a command: prove, rules, batch or completion\n  try: anglewright --help";
+  return "name a command: prove, ways, rules, batch or completion\n  try: anglewright --help";
 }
 
 // Help and version go to standard output, mistakes to standard error with the status of a mistake.
@@ -76,6 +76,7 @@ int run(int argc, char** argv) {
   app.footer("Examples:\n"
              "  anglewright prove frontend/examples/trellis-angle-sum.aw\n"
              "  anglewright prove --layout paragraph - < problem.aw\n"
+             "  anglewright ways frontend/examples/trellis-angle-sum.aw\n"
              "  anglewright rules --topic parallel\n"
              "Exit status: 0 proved, 1 any other verdict, 2 a mistake in the input, 3 our own checks disagree.");
   for (const Command& command : commands()) {

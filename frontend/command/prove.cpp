@@ -1,94 +1,15 @@
 #include "frontend/command/prove.hpp"
 
-#include <fmt/format.h>
-
-#include <algorithm>
-#include <cstdio>
 #include <memory>
 
-#include "frontend/command/answer_json.hpp"
-#include "frontend/command/answer_page.hpp"
-#include "frontend/command/choices.hpp"
-#include "frontend/command/input.hpp"
-#include "frontend/command/output.hpp"
-#include "frontend/command/problem_options.hpp"
-#include "frontend/command/progress.hpp"
-#include "frontend/command/status.hpp"
+#include "frontend/command/answering.hpp"
 
 namespace frontend {
 
-namespace {
-
-constexpr std::size_t most_mistakes_shown = 40;
-
-struct ProveArguments {
-  std::string file;
-  ProblemOptions problem;
-  bool json = false;
-  std::string layout = "two-column";
-  std::string format = "text";
-  std::string reader = "teacher";
-};
-
-void show_diagnostics(const prover::Answer& answer, const std::string& file, const std::string& text) {
-  const std::string name = file == "-" ? "standard input" : file;
-  const std::size_t shown = std::min(answer.diagnostics.size(), most_mistakes_shown);
-  for (std::size_t i = 0; i < shown; ++i) {
-    fmt::print(stderr, "{}", prover::render(answer.diagnostics[i], name, text));
-  }
-  if (shown < answer.diagnostics.size()) fmt::print(stderr, "… and {} more\n", answer.diagnostics.size() - shown);
-}
-
-std::string page_of(const prover::Answer& answer, const ProveArguments& arguments, const Setting& setting) {
-  const PageOptions options{arguments.reader == "teacher", arguments.problem.times};
-  const Document document = answer_page(answer, *setting.catalogue, options);
-  return renderer_named(arguments.format)->render(document, layout_named(arguments.layout));
-}
-
-int run_prove(const ProveArguments& arguments, Session& session) {
-  const auto setting = setting_of(arguments.problem);
-  if (!setting) return status_mistake;
-  const Input input = read_text(arguments.file, session.interrupt.token());
-  if (!input.text) {
-    write_message(input.mistake);
-    return status_mistake;
-  }
-  prover::Answer answer;
-  {
-    const Progress progress(session.quiet, [](int seconds) {
-      return fmt::format("working, {} s (Ctrl-C ends the search and shows what is established)", seconds);
-    });
-    answer = setting->prove(*input.text, session.interrupt.token());
-  }
-  show_diagnostics(answer, arguments.file, *input.text);
-  const int status = status_of(answer);
-  std::string page;
-  if (arguments.json) {
-    page = json_page(answer_json(answer, *input.text, arguments.problem.times));
-  } else if (status != status_mistake) {
-    page = page_of(answer, arguments, *setting);
-  }
-  return write_answer(page) ? setting->rules.status(status) : status_mistake;
-}
-
-}  // namespace
-
 Run declare_prove(CLI::App& app) {
-  auto arguments = std::make_shared<ProveArguments>();
-  app.add_option("FILE", arguments->file, "The problem; - reads standard input")->required()->type_name("");
-  declare(app, arguments->problem);
-  app.add_flag("--json", arguments->json, "The answer as JSON");
-  app.add_option("--layout", arguments->layout, "The proof as two-column or paragraph")
-      ->type_name("LAYOUT")
-      ->check(one_of(layout_names()));
-  app.add_option("--format", arguments->format, "The page as text or markdown")
-      ->type_name("FORMAT")
-      ->check(one_of(format_names()));
-  app.add_option("--for", arguments->reader,
-                 "teacher, or pupil: then without what was only seen in the figure")
-      ->type_name("READER")
-      ->check(one_of(choices_of("for")));
-  return [arguments](Session& session) { return run_prove(*arguments, session); };
+  auto arguments = std::make_shared<AnswerArguments>();
+  declare(app, *arguments);
+  return [arguments](Session& session) { return answer_problem(*arguments, std::nullopt, session); };
 }
 
 }  // namespace frontend

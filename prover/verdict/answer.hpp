@@ -40,6 +40,11 @@ struct AnswerProof {
   std::vector<std::string> seen_in_figure;
   std::vector<std::string> givens_used;
   std::vector<std::string> givens_not_needed;
+  int idea = 0;                // ways: proofs of one claim with the same number rest on one idea; 1 is the lightest; else 0
+  bool in_full = true;         // ways: to be shown without being asked for; other variants of an idea are only mentioned
+  int cited = 0;               // ways: theorems, definitions and added lines cited
+  std::string deepest;         // ways: the theorem cited that a course reaches last, by id
+  std::vector<std::string> to_be_taught;  // ways: the theorems cited, by id, in the order of the course
   bool replay = false;         // the replay checker accepted it
   bool z3 = false;             // Z3 confirmed it
 };
@@ -56,6 +61,18 @@ struct AnswerCase {
   std::string value;
 };
 
+// How far the list of ways to one claim, in one case, goes.
+struct AnswerWays {
+  std::string goal, case_name;
+  int ideas = 0;               // listed
+  int more = 0;                // found, but beyond the number asked for
+  int left_out = 0;            // found, but without a proof as asked for
+  std::string complete_below;  // exact: every idea that has a proof of smaller cost is listed; empty: there are no others
+  std::string stop;            // why there may be others: a limit, "time-limit" …; "saturated" when there are none
+  bool joined_tried = false;   // points that nobody had joined were joined, too; and how far that went:
+  std::string joined_complete_below, joined_stop;
+};
+
 struct Answer {
   std::string id;                      // batch: echoed
   Verdict verdict = Verdict::unknown;
@@ -63,6 +80,7 @@ struct Answer {
   std::string value;                   // exact: "62", "37/2", or an expression; empty when none
   std::vector<std::string> read_as;    // what was understood, a sentence each; assumptions say so
   std::vector<AnswerProof> proofs;
+  std::vector<AnswerWays> ways;        // by claim and case, when ways were asked for
   std::vector<AnswerFigure> figures;
   std::vector<std::string> conflict;   // givens that cannot all hold
   std::vector<std::string> missing;

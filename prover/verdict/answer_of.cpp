@@ -19,47 +19,6 @@ std::string joined(const std::vector<std::string>& rows) {
   return text;
 }
 
-AnswerProof answer_proof(const CheckedProof& checked, const Statement& statement, const Goal& goal,
-                         const std::string& case_name, const AttemptOptions& options) {
-  AnswerProof out;
-  out.goal = goal.text;
-  out.title = checked.reading.title;
-  out.case_name = case_name;
-  out.cost = weight_as_cost(checked.light.weight).to_string();
-  out.measure = name_of(options.measure);
-  out.shortest = checked.light.proved_lightest ? "proved" : "best found";
-  out.lower_bound = weight_as_cost(checked.light.lower_bound).to_string();
-  out.rules = checked.reading.rules;
-  for (const ProofStep& step : checked.proof.steps) {
-    const Rule& rule = options.catalogue[step.instance.rule];
-    if (rule.assumed && std::find(out.assumed.begin(), out.assumed.end(), rule.id) == out.assumed.end())
-      out.assumed.push_back(rule.id);
-  }
-  out.constructions = checked.reading.constructions;
-  int n = 0;
-  for (const ReadingLine& line : checked.reading.lines)
-    out.steps.push_back({++n, joined(line.rows), line.rows, line.rule, line.reason, line.uses, line.closing, line.places});
-  std::set<Position> seen;
-  for (const SeenPosition& p : checked.proof.positions)
-    if (p.source == PositionSource::seen && seen.insert(p.position).second)
-      out.seen_in_figure.push_back(describe(p.position, statement.names));
-  std::set<int> used(checked.reading.givens_used.begin(), checked.reading.givens_used.end());
-  // Position sentences serve wherever a step's position rests on the text; which one is not told apart here.
-  for (std::size_t i = 0; i < statement.givens.size(); ++i) {
-    if (used.contains(static_cast<int>(i))) out.givens_used.push_back(statement.givens[i].text);
-  }
-  for (std::size_t i = 0; i < statement.givens.size(); ++i) {
-    const Predicate kind = statement.givens[i].phrase.predicate;
-    const bool says_size = kind == Predicate::relation || kind == Predicate::parallel ||
-                           kind == Predicate::perpendicular || kind == Predicate::bisects ||
-                           kind == Predicate::midpoint || kind == Predicate::isosceles_at;
-    if (says_size && !used.contains(static_cast<int>(i))) out.givens_not_needed.push_back(statement.givens[i].text);
-  }
-  out.replay = checked.replay.accepted;
-  out.z3 = checked.z3.answer == SecondOpinion::Answer::confirmed;
-  return out;
-}
-
 struct Measured {           // what the figures say about a goal
   std::size_t least = 0, most = 0;  // figures with the smallest and largest value
   double spread = 0;
@@ -112,8 +71,7 @@ GoalProofs proofs_of_goal(std::size_t goal, const std::vector<Statement>& statem
         out.disagree |= refuted(checked);
         continue;
       }
-      std::string name = statements[s].case_name;
-      if (!one.name.empty()) name += (name.empty() ? "" : "; ") + one.name;
+      const std::string name = case_name(statements[s], one);
       out.proofs.push_back(answer_proof(checked, statements[s], statements[s].goals[goal], name, options));
       auto& seen = out.proofs.back().seen_in_figure;
       seen.insert(seen.end(), solved[s].added.provided.begin(), solved[s].added.provided.end());
@@ -132,6 +90,52 @@ std::string stop_of(const std::vector<Solved>& solved) {
 }
 
 }  // namespace
+
+AnswerProof answer_proof(const CheckedProof& checked, const Statement& statement, const Goal& goal,
+                         const std::string& case_name, const AttemptOptions& options) {
+  AnswerProof out;
+  out.goal = goal.text;
+  out.title = checked.reading.title;
+  out.case_name = case_name;
+  out.cost = weight_as_cost(checked.light.weight).to_string();
+  out.measure = name_of(options.measure);
+  out.shortest = checked.light.proved_lightest ? "proved" : "best found";
+  out.lower_bound = weight_as_cost(checked.light.lower_bound).to_string();
+  out.rules = checked.reading.rules;
+  for (const ProofStep& step : checked.proof.steps) {
+    const Rule& rule = options.catalogue[step.instance.rule];
+    if (rule.assumed && std::find(out.assumed.begin(), out.assumed.end(), rule.id) == out.assumed.end())
+      out.assumed.push_back(rule.id);
+  }
+  out.constructions = checked.reading.constructions;
+  int n = 0;
+  for (const ReadingLine& line : checked.reading.lines)
+    out.steps.push_back({++n, joined(line.rows), line.rows, line.rule, line.reason, line.uses, line.closing, line.places});
+  std::set<Position> seen;
+  for (const SeenPosition& p : checked.proof.positions)
+    if (p.source == PositionSource::seen && seen.insert(p.position).second)
+      out.seen_in_figure.push_back(describe(p.position, statement.names));
+  std::set<int> used(checked.reading.givens_used.begin(), checked.reading.givens_used.end());
+  // Position sentences serve wherever a step's position rests on the text; which one is not told apart here.
+  for (std::size_t i = 0; i < statement.givens.size(); ++i) {
+    if (used.contains(static_cast<int>(i))) out.givens_used.push_back(statement.givens[i].text);
+  }
+  for (std::size_t i = 0; i < statement.givens.size(); ++i) {
+    const Predicate kind = statement.givens[i].phrase.predicate;
+    const bool says_size = kind == Predicate::relation || kind == Predicate::parallel ||
+                           kind == Predicate::perpendicular || kind == Predicate::bisects ||
+                           kind == Predicate::midpoint || kind == Predicate::isosceles_at;
+    if (says_size && !used.contains(static_cast<int>(i))) out.givens_not_needed.push_back(statement.givens[i].text);
+  }
+  out.replay = checked.replay.accepted;
+  out.z3 = checked.z3.answer == SecondOpinion::Answer::confirmed;
+  return out;
+}
+
+std::string case_name(const Statement& statement, const SolvedCase& one) {
+  if (statement.case_name.empty() || one.name.empty()) return statement.case_name + one.name;
+  return statement.case_name + "; " + one.name;
+}
 
 AnswerFigure answer_figure(const std::string& name, const Sketch& figure, const Statement& statement) {
   AnswerFigure out;

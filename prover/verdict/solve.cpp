@@ -18,20 +18,6 @@ SketchReport timed_sketch(const Statement& statement, const Budget& budget, cons
   return report;
 }
 
-bool shows(const Sketch& figure, const Position& p) {
-  switch (p.kind) {
-    case PositionKind::between:
-      return between(figure, p.a, p.b, p.c);
-    case PositionKind::not_collinear:
-      return orientation(figure, p.a, p.b, p.c) != 0;
-    case PositionKind::same_side:
-      return orientation(figure, p.c, p.d, p.a) * orientation(figure, p.c, p.d, p.b) > 0;
-    case PositionKind::opposite_sides:
-      return orientation(figure, p.c, p.d, p.a) * orientation(figure, p.c, p.d, p.b) < 0;
-  }
-  return false;
-}
-
 // What a figure would have to show for the position to fail, as givens to draw with; nothing for degenerate ways.
 std::vector<Phrase> opposites(const Position& p) {
   switch (p.kind) {
@@ -49,16 +35,11 @@ std::vector<Phrase> opposites(const Position& p) {
 
 std::set<Position> seen_positions(const Attempt& attempt) {
   std::set<Position> seen;
-  auto note = [&](const CheckedProof& proof) {
-    for (const SeenPosition& p : proof.proof.positions)
-      if (p.source == PositionSource::seen) seen.insert(p.position);
-  };
   for (const auto& goal : attempt.goals)
-    if (goal) note(*goal);
-  if (attempt.contradiction) note(*attempt.contradiction);
+    if (goal) seen.merge(seen_positions(goal->proof));
+  if (attempt.contradiction) seen.merge(seen_positions(attempt.contradiction->proof));
   return seen;
 }
-
 
 // The position that tells this case from the rest of the figures, in words.
 std::string case_name(const std::set<Position>& seen, const std::vector<Sketch>& figures,
@@ -103,25 +84,12 @@ void split(const Statement& statement, const AttemptOptions& options, const Budg
   solved.covers_all_figures = std::all_of(covered.begin(), covered.end(), [](bool c) { return c; });
 }
 
-// Agreement of figures is evidence, not proof: every position that a proof reads from them is challenged by trying
-// to draw the opposite. True when that succeeded; the figure found joins the others.
+// Every position that a proof reads from figures is challenged. True when one fell; the figure found joins the others.
 bool challenged(const Statement& statement, const Attempt& one, const Budget& budget, Solved& solved, double& ms) {
-  SketchOptions quick;
-  quick.wanted = 1;
-  quick.starts = 60;
-  quick.seek_arrangements = false;
-  bool found = false;
+  const std::size_t before = solved.figures.sketches.size();
   for (const Position& p : seen_positions(one))
-    for (const Phrase& opposite : opposites(p)) {
-      if (budget.exhausted()) return found;
-      Statement other = statement;
-      other.givens.push_back({opposite, {}, false});
-      SketchReport report = timed_sketch(other, budget.share(0.5), quick, ms);
-      if (report.sketches.empty()) continue;
-      solved.figures.sketches.push_back(std::move(report.sketches[0]));
-      found = true;
-    }
-  return found;
+    for (Sketch& figure : figures_against(statement, p, budget, ms)) solved.figures.sketches.push_back(std::move(figure));
+  return solved.figures.sketches.size() > before;
 }
 
 std::vector<std::size_t> all_of(const std::vector<Sketch>& figures) {
@@ -131,6 +99,44 @@ std::vector<std::size_t> all_of(const std::vector<Sketch>& figures) {
 }
 
 }  // namespace
+
+bool shows(const Sketch& figure, const Position& p) {
+  switch (p.kind) {
+    case PositionKind::between:
+      return between(figure, p.a, p.b, p.c);
+    case PositionKind::not_collinear:
+      return orientation(figure, p.a, p.b, p.c) != 0;
+    case PositionKind::same_side:
+      return orientation(figure, p.c, p.d, p.a) * orientation(figure, p.c, p.d, p.b) > 0;
+    case PositionKind::opposite_sides:
+      return orientation(figure, p.c, p.d, p.a) * orientation(figure, p.c, p.d, p.b) < 0;
+  }
+  return false;
+}
+
+std::set<Position> seen_positions(const Proof& proof) {
+  std::set<Position> seen;
+  for (const SeenPosition& p : proof.positions)
+    if (p.source == PositionSource::seen) seen.insert(p.position);
+  return seen;
+}
+
+std::vector<Sketch> figures_against(const Statement& statement, const Position& position, const Budget& budget,
+                                    double& sketch_ms) {
+  SketchOptions quick;
+  quick.wanted = 1;
+  quick.starts = 60;
+  quick.seek_arrangements = false;
+  std::vector<Sketch> found;
+  for (const Phrase& opposite : opposites(position)) {
+    if (budget.exhausted()) break;
+    Statement other = statement;
+    other.givens.push_back({opposite, {}, false});
+    SketchReport report = timed_sketch(other, budget.share(0.5), quick, sketch_ms);
+    if (!report.sketches.empty()) found.push_back(std::move(report.sketches[0]));
+  }
+  return found;
+}
 
 Solved solve(const Statement& statement, const AttemptOptions& options, const Budget& budget, StageTimes& times,
              double& sketch_ms) {

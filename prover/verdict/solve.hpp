@@ -8,6 +8,7 @@
 //
 // A figure is drawn in any case: a proof from givens that no figure meets would prove nothing.
 #pragma once
+#include <set>
 #include <string>
 #include <vector>
 
@@ -28,6 +29,13 @@ struct Solved {
   std::vector<SolvedCase> cases;  // several only when figures differ where the proof looks
   bool covers_all_figures = false;
 };
+
+// Agreement of figures is evidence, not proof: whether a position that a proof reads from them can be otherwise is asked
+// by trying to draw the opposite. Figures of the givens that show it, when some were found.
+std::vector<Sketch> figures_against(const Statement& statement, const Position& position, const Budget& budget,
+                                    double& sketch_ms);
+bool shows(const Sketch& figure, const Position& position);
+std::set<Position> seen_positions(const Proof& proof);
 
 Solved solve(const Statement& statement, const AttemptOptions& options, const Budget& budget, StageTimes& times,
              double& sketch_ms);

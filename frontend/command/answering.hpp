@@ -1,0 +1,24 @@
+// What the commands that answer one problem have in common: the options, the walk, the page or the JSON.
+#pragma once
+#include <optional>
+
+#include "frontend/command/command.hpp"
+#include "frontend/command/problem_options.hpp"
+
+namespace frontend {
+
+struct AnswerArguments {
+  std::string file;
+  ProblemOptions problem;
+  bool json = false;
+  bool variants = false;  // of the command `ways`
+  std::string layout = "two-column";
+  std::string format = "text";
+  std::string reader = "teacher";
+};
+
+void declare(CLI::App& app, AnswerArguments& arguments);
+// The exit status. `ways`: all ideas instead of one proof; its rule names are looked up here.
+int answer_problem(const AnswerArguments& arguments, const std::optional<prover::WaysOptions>& ways, Session& session);
+
+}  // namespace frontend
