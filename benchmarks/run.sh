@@ -1,13 +1,16 @@
 #!/usr/bin/env bash
-# Builds the benchmarks (optimised, in build/) and prints their tables. --quick takes less than a minute. How to read
-# the numbers: benchmarks/README.md.
+# Installs the solvers to compare with, builds the benchmarks (optimised, in build/) and prints their tables. --quick
+# takes about a minute. Times are printed, not judged; but the status is 1 when two solvers find different optima. How to read the
+# numbers: benchmarks/README.md.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 . frontend/packages.sh
 quick=("$@")
 
+install_missing "${packages_to_build[@]}" "${packages_to_compare[@]}" || echo "Going on with the solvers that are there."
 configure build -DANGLEWRIGHT_BENCHMARKS=ON >/dev/null
-cmake --build build --parallel "$(cores)" --target anglewright benchmark_stages benchmark_rule_count benchmark_grids
+cmake --build build --parallel "$(cores)" --target anglewright benchmark_stages benchmark_rule_count benchmark_grids \
+  benchmark_search
 
 say "The program as a whole, start to end (median of 21 runs)"
 for example in frontend/examples/trellis-laths.aw frontend/examples/trellis-angle-sum.aw; do
@@ -27,3 +30,9 @@ build/benchmark_rule_count "${quick[@]}"
 
 say "Growing grids, and Z3 alone beside"
 build/benchmark_grids "${quick[@]}"
+
+say "Small random problems: the search, brute force and CBC"
+build/benchmark_search --check "$([ ${#quick[@]} -gt 0 ] && echo 50 || echo 500)"
+
+say "The search beside general solvers, on the same equations"
+build/benchmark_search --side-by-side "${quick[@]}"

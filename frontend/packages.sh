@@ -7,6 +7,8 @@ packages_to_build=(
   libutf8proc-dev libtbb-dev nlohmann-json3-dev libcli11-dev libgraphviz-dev
 )
 packages_to_test=(catch2 python3 python3-jsonschema)
+# General solvers that the benchmarks measure beside Anglewright. Nothing is built from them.
+packages_to_compare=(coinor-cbc glpk-utils gringo libflint-dev)
 
 say() { printf '\n== %s\n' "$*"; }
 

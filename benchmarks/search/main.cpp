@@ -1,99 +1,44 @@
-// Growing problems, each solved by Anglewright: how long it takes to build one, to find its lightest proof and to know
-// that it is the lightest, to find ten, and to tell whether the goal follows at all.
+// Growing problems for the search. Alone: how long it takes to build one, to find its lightest proof and to know that it
+// is the lightest, to find ten, and to tell whether the goal follows at all. Beside general solvers on the same equations.
+// Against brute force on small random problems.
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
 #include <chrono>
 #include <fstream>
-#include <iostream>
 
-#include "benchmarks/sample.hpp"
+#include "benchmarks/search/cross_check.hpp"
 #include "benchmarks/search/families.hpp"
-#include "benchmarks/search/own_methods.hpp"
+#include "benchmarks/search/own_table.hpp"
 #include "benchmarks/search/read_instance.hpp"
+#include "benchmarks/search/side_by_side.hpp"
 
 namespace {
 
 using namespace prover;
 
-struct Arguments {
-  std::vector<std::string> names, files;
-  double limit = 15;
-  int runs = 5;
-  std::size_t ways = 10;
-  bool no_entailment = false;
-};
-
-std::string time_text(double seconds) {
-  if (seconds < 1e-3) return fmt::format("{:.1f} µs", seconds * 1e6);
-  if (seconds < 1) return fmt::format("{:.2f} ms", seconds * 1e3);
-  return fmt::format("{:.2f} s", seconds);
-}
-
-// The median of as many runs as fit into the limit, and the last result.
-template <class Work>
-auto median_of_runs(const Arguments& arguments, Work work) {
-  auto result = work();
-  std::vector<double> seconds{result.seconds};
-  double spent = result.seconds;
-  while (static_cast<int>(seconds.size()) < arguments.runs && spent < arguments.limit / 3) {
-    result = work();
-    seconds.push_back(result.seconds);
-    spent += result.seconds;
-  }
-  result.seconds = quantile(seconds, 0.5);
-  return result;
-}
-
-void measure(const SearchInstance& instance, double build_seconds, const Arguments& arguments) {
-  fmt::print("{}: {} equations, {} unknowns, built in {}\n", instance.name, instance.problem.candidates.size(),
-             instance.unknowns, time_text(build_seconds));
-  std::fflush(stdout);
-  const auto lightest = median_of_runs(arguments, [&] { return run_lightest(instance.problem, arguments.limit); });
-  if (!lightest.weight)
-    fmt::print("  lightest     {}, goal not reached\n", time_text(lightest.seconds));
-  else
-    fmt::print("  lightest     {}, first after {}; weight {}, {} members, {}\n", time_text(lightest.seconds),
-               time_text(lightest.seconds_to_first), *lightest.weight, lightest.members,
-               lightest.proved ? "proved" : fmt::format("not proved, none below {}", lightest.lower_bound));
-  std::fflush(stdout);
-  if (arguments.ways > 0) {
-    const auto several = median_of_runs(
-        arguments, [&] { return run_several(instance.problem, arguments.ways, arguments.limit); });
-    fmt::print("  {:2} sets      {}, {} found up to weight {}, complete below {}\n", arguments.ways,
-               time_text(several.seconds), several.sets, several.heaviest, several.complete_below);
-    std::fflush(stdout);
-  }
-  if (arguments.no_entailment) return;
-  const auto entailment = [&](Entailment method, const char* text) {
-    const auto run = median_of_runs(arguments, [&] { return run_entailment(instance, method, arguments.limit); });
-    if (!run.follows) return;
-    fmt::print("  {:12} {}, {}\n", text, time_text(run.seconds), *run.follows ? "follows" : "DOES NOT FOLLOW");
-    std::fflush(stdout);
-  };
-  entailment(Entailment::directions_of_givens, "directions");
-  entailment(Entailment::directions_of_all, "all in them");
-  entailment(Entailment::angles, "elimination");
-}
-
-int run(const Arguments& arguments) {
-  for (const std::string& name : arguments.names) {
+int print_named(const std::vector<std::string>& names, const OwnTable& options) {
+  for (const std::string& name : names) {
     const auto begin = std::chrono::steady_clock::now();
     const auto instance = instance_named(name);
     if (!instance) {
       fmt::print(stderr, "There is no family \"{}\".\n  try: triangle, grid-5x5-chain5, fan-20, doubling-fan-6, random-12\n", name);
       return 2;
     }
-    measure(*instance, std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count(), arguments);
+    print_own(*instance, std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count(), options);
   }
-  for (const std::string& file : arguments.files) {
+  return 0;
+}
+
+int print_read(const std::vector<std::string>& files, const OwnTable& options) {
+  for (const std::string& file : files) {
     std::ifstream stream(file);
     if (!stream) {
       fmt::print(stderr, "{} cannot be read.\n", file);
       return 2;
     }
     try {
-      measure(read_instance(stream, file), 0, arguments);
+      print_own(read_instance(stream, file), 0, options);
     } catch (const std::runtime_error& error) {
       fmt::print(stderr, "{}, {}\n", file, error.what());
       return 2;
@@ -105,20 +50,41 @@ int run(const Arguments& arguments) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  Arguments arguments;
+  std::vector<std::string> names, files;
+  OwnTable own;
+  SideBySide beside;
+  bool side_by_side = false, no_lightest = false, no_entailment = false;
+  int check = 0;
+  std::optional<double> limit;
   CLI::App app("Times the search for the lightest proof on growing problems.");
-  app.add_option("NAME", arguments.names, "Instances such as triangle, grid-5x5-chain5-weighted, fan-20, random-48-seed7");
-  app.add_option("--read", arguments.files, "Instances from text files");
-  app.add_option("--limit", arguments.limit, "Seconds for one run")->check(CLI::Range(0.01, 3600.0));
-  app.add_option("--runs", arguments.runs, "At most so many runs, of which the median is shown")->check(CLI::Range(1, 1000));
-  app.add_option("--ways", arguments.ways, "How many different sets to find; 0 leaves this out");
-  app.add_flag("--no-entailment", arguments.no_entailment, "Leaves out whether the goal follows");
+  app.add_option("NAME", names, "Instances such as triangle, grid-5x5-chain5-weighted, fan-20, random-48-seed7");
+  app.add_option("--read", files, "Instances from text files");
+  app.add_flag("--side-by-side", side_by_side, "Tables beside general solvers; status 1 when an answer differs");
+  app.add_flag("--quick", beside.quick, "Side by side on small instances, two seconds for each run");
+  app.add_option("--check", check, "So many small random problems of each kind against brute force; status 1 when one differs")
+      ->check(CLI::Range(1, 100000));
+  app.add_option("--limit", limit, "Seconds for one run")->check(CLI::Range(0.01, 3600.0));
+  app.add_option("--runs", own.runs, "At most so many runs, of which the median is shown")->check(CLI::Range(1, 1000));
+  app.add_option("--ways", own.ways, "How many different sets to find; 0 leaves this out");
+  app.add_flag("--no-lightest", no_lightest, "Leaves out the lightest proof");
+  app.add_flag("--no-entailment", no_entailment, "Leaves out whether the goal follows");
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
     return app.exit(error) == 0 ? 0 : 2;
   }
-  if (arguments.names.empty() && arguments.files.empty())
-    arguments.names = {"triangle", "grid-3x3", "grid-5x5-chain5", "grid-10x8-chain5", "random-12", "fan-10"};
-  return run(arguments);
+  own.lightest = !no_lightest;
+  own.entailment = !no_entailment;
+  own.limit_seconds = limit.value_or(own.limit_seconds);
+  beside.limit_seconds = limit.value_or(beside.quick ? 1 : 15);
+  beside.runs = beside.quick ? 3 : own.runs;
+  int differing = 0;
+  if (check > 0) differing += cross_check(check);
+  if (side_by_side) differing += compare_side_by_side(beside);
+  if (differing > 0) return 1;
+  if (check > 0 || side_by_side) return 0;
+  if (names.empty() && files.empty())
+    names = {"triangle", "grid-3x3", "grid-5x5-chain5", "grid-10x8-chain5", "random-12", "fan-10"};
+  const int status = print_named(names, own);
+  return status != 0 ? status : print_read(files, own);
 }

@@ -66,20 +66,18 @@ EntailmentRun run_entailment(const SearchInstance& instance, Entailment method, 
       return in_time();
     });
   };
+  const auto& candidates = instance.problem.candidates;
   switch (method) {
     case Entailment::angles:
-      for (const Candidate& candidate : instance.problem.candidates)
-        if (!add_all(candidate.conclusions)) return run;
-      run.follows = std::all_of(instance.problem.goal.begin(), instance.problem.goal.end(),
-                                [&](const Form& goal) { return system.entails(goal); });
+      if (std::all_of(candidates.begin(), candidates.end(), [&](const Candidate& c) { return add_all(c.conclusions); }))
+        run.follows = std::all_of(instance.problem.goal.begin(), instance.problem.goal.end(),
+                                  [&](const Form& goal) { return system.entails(goal); });
       break;
     case Entailment::directions_of_all:
-      if (!add_all(directions.equations)) return run;
-      run.follows = system.entails(directions.goal);
+      if (add_all(directions.equations)) run.follows = system.entails(directions.goal);
       break;
     case Entailment::directions_of_givens:
-      if (!add_all(directions.given)) return run;
-      run.follows = system.entails(directions.goal);
+      if (add_all(directions.given)) run.follows = system.entails(directions.goal);
       break;
   }
   run.seconds = watch.seconds();

@@ -34,6 +34,11 @@ struct Small {
 };
 
 std::optional<Small> multiply_small(std::int64_t an, std::int64_t ad, std::int64_t bn, std::int64_t bd) {
+  if (ad == 1 && bd == 1) {  // nearly always
+    Small result{0, 1};
+    if (__builtin_mul_overflow(an, bn, &result.num) || result.num == smallest) return std::nullopt;
+    return result;
+  }
   // Cross-reduction first keeps the products as small as they can be, and the result in lowest terms.
   const std::int64_t g = common_divisor(an, bd), h = common_divisor(bn, ad);
   Small result{};
