@@ -20,7 +20,6 @@ namespace {
 
 constexpr std::int64_t smallest = std::numeric_limits<std::int64_t>::min();
 
-// The machine form never holds the smallest int64: so negating and taking absolute values cannot overflow.
 bool fits(const mpz_int& n) {
   return n > mpz_int(smallest) && n <= mpz_int(std::numeric_limits<std::int64_t>::max());
 }
@@ -82,7 +81,11 @@ mpz_int decimal(std::string_view digits) {
 
 }  // namespace
 
-void Rational::Release::operator()(Big* big) const {
+Rational::Big* Rational::copied(const Big& big) {
+  return new Big(big);
+}
+
+void Rational::release(Big* big) noexcept {
   delete big;
 }
 
@@ -105,46 +108,22 @@ Rational::Rational(std::int64_t n, std::int64_t d) {
   den_ = d / g;
 }
 
-Rational::Rational(const Rational& other)
-    : num_(other.num_), den_(other.den_), big_(other.big_ ? new Big(*other.big_) : nullptr) {}
-
-Rational::Rational(Rational&& other) noexcept
-    : num_(std::exchange(other.num_, 0)), den_(std::exchange(other.den_, 1)), big_(std::move(other.big_)) {}
-
-Rational& Rational::operator=(const Rational& other) {
-  if (this != &other) {
-    num_ = other.num_;
-    den_ = other.den_;
-    big_.reset(other.big_ ? new Big(*other.big_) : nullptr);
-  }
-  return *this;
-}
-
-Rational& Rational::operator=(Rational&& other) noexcept {
-  if (this != &other) {
-    num_ = std::exchange(other.num_, 0);
-    den_ = std::exchange(other.den_, 1);
-    big_ = std::move(other.big_);
-  }
-  return *this;
-}
-
 Rational::Big Rational::to_big() const {
-  return big_ ? *big_ : Big{mpq_rational(mpz_int(num_), mpz_int(den_))};
+  return is_big() ? *big_ : Big{mpq_rational(mpz_int(num_), mpz_int(den_))};
 }
 
 void Rational::set_big(Big&& value) {
   const mpz_int n = boost::multiprecision::numerator(value.value);
   const mpz_int d = boost::multiprecision::denominator(value.value);
+  Big* const old = is_big() ? big_ : nullptr;
   if (fits(n) && fits(d)) {
     num_ = static_cast<std::int64_t>(n);
     den_ = static_cast<std::int64_t>(d);
-    big_.reset();
   } else {
-    num_ = 0;
-    den_ = 1;
-    big_.reset(new Big(std::move(value)));
+    big_ = new Big(std::move(value));
+    den_ = 0;
   }
+  delete old;
 }
 
 std::optional<Rational> Rational::parse(std::string_view text) {
@@ -172,45 +151,40 @@ std::optional<Rational> Rational::parse(std::string_view text) {
   return result;
 }
 
-bool Rational::is_integer() const {
-  return big_ ? boost::multiprecision::denominator(big_->value) == 1 : den_ == 1;
+bool Rational::big_is_integer() const {
+  return boost::multiprecision::denominator(big_->value) == 1;
 }
 
-int Rational::sign() const {
-  if (big_) return big_->value.sign();
-  return (num_ > 0) - (num_ < 0);
+int Rational::big_sign() const {
+  return big_->value.sign();
 }
 
 std::string Rational::to_string() const {
-  if (big_) return big_->value.str();
+  if (is_big()) return big_->value.str();
   return den_ == 1 ? std::to_string(num_) : std::to_string(num_) + "/" + std::to_string(den_);
 }
 
 double Rational::to_double() const {
-  if (big_) return static_cast<double>(big_->value);
+  if (is_big()) return static_cast<double>(big_->value);
   return static_cast<double>(num_) / static_cast<double>(den_);
 }
 
 std::optional<std::int64_t> Rational::to_int64() const {
-  if (!big_ && den_ == 1) return num_;
+  if (den_ == 1) return num_;
   // The one integer that fits an int64 and yet is kept big.
-  if (big_ && is_integer() && boost::multiprecision::numerator(big_->value) == mpz_int(smallest))
+  if (is_big() && big_is_integer() && boost::multiprecision::numerator(big_->value) == mpz_int(smallest))
     return smallest;
   return std::nullopt;
 }
 
-Rational Rational::operator-() const {
-  Rational result = *this;
-  if (result.big_) {
-    result.set_big(Big{mpq_rational(-big_->value)});
-  } else {
-    result.num_ = -num_;
-  }
+Rational Rational::negated_big() const {
+  Rational result;
+  result.set_big(Big{mpq_rational(-big_->value)});
   return result;
 }
 
-Rational& Rational::operator+=(const Rational& b) {
-  if (!big_ && !b.big_) {
+Rational& Rational::add(const Rational& b) {
+  if (!is_big() && !b.is_big()) {
     if (const auto sum = add_small(num_, den_, b.num_, b.den_)) {
       num_ = sum->num;
       den_ = sum->den;
@@ -221,8 +195,8 @@ Rational& Rational::operator+=(const Rational& b) {
   return *this;
 }
 
-Rational& Rational::operator-=(const Rational& b) {
-  if (!big_ && !b.big_) {
+Rational& Rational::subtract(const Rational& b) {
+  if (!is_big() && !b.is_big()) {
     if (const auto difference = add_small(num_, den_, -b.num_, b.den_)) {
       num_ = difference->num;
       den_ = difference->den;
@@ -233,8 +207,8 @@ Rational& Rational::operator-=(const Rational& b) {
   return *this;
 }
 
-Rational& Rational::operator*=(const Rational& b) {
-  if (!big_ && !b.big_) {
+Rational& Rational::multiply(const Rational& b) {
+  if (!is_big() && !b.is_big()) {
     if (const auto product = multiply_small(num_, den_, b.num_, b.den_)) {
       num_ = product->num;
       den_ = product->den;
@@ -247,7 +221,7 @@ Rational& Rational::operator*=(const Rational& b) {
 
 Rational& Rational::operator/=(const Rational& b) {
   assert(!b.is_zero() && "nothing is divided by zero");
-  if (!big_ && !b.big_) {
+  if (!is_big() && !b.is_big()) {
     const std::int64_t flip = b.num_ < 0 ? -1 : 1;
     if (const auto quotient = multiply_small(num_, den_, flip * b.den_, flip * b.num_)) {
       num_ = quotient->num;
@@ -259,13 +233,12 @@ Rational& Rational::operator/=(const Rational& b) {
   return *this;
 }
 
-bool operator==(const Rational& a, const Rational& b) {
-  if (a.big_ || b.big_) return a.big_ && b.big_ && a.big_->value == b.big_->value;
-  return a.num_ == b.num_ && a.den_ == b.den_;
+bool Rational::big_equal(const Rational& a, const Rational& b) {
+  return a.is_big() && b.is_big() && a.big_->value == b.big_->value;
 }
 
 bool operator<(const Rational& a, const Rational& b) {
-  if (!a.big_ && !b.big_) {
+  if (!a.is_big() && !b.is_big()) {
     std::int64_t left = 0, right = 0;
     if (!__builtin_mul_overflow(a.num_, b.den_, &left) && !__builtin_mul_overflow(b.num_, a.den_, &right)) {
       return left < right;
@@ -274,10 +247,8 @@ bool operator<(const Rational& a, const Rational& b) {
   return a.to_big().value < b.to_big().value;
 }
 
-std::size_t Rational::hash() const {
-  if (big_) return std::hash<std::string>{}(big_->value.str());
-  const std::size_t h = std::hash<std::int64_t>{}(num_);
-  return h ^ (std::hash<std::int64_t>{}(den_) + 0x9e3779b97f4a7c15U + (h << 6) + (h >> 2));
+std::size_t Rational::big_hash() const {
+  return std::hash<std::string>{}(big_->value.str());
 }
 
 }  // namespace prover
