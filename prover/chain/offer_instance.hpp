@@ -21,14 +21,12 @@ class ShapeInstance {
   Form angle(PointId a, PointId v, PointId b) {
     need_line(v, a);
     need_line(v, b);
-    PointId p = knowledge_.arrangement.ray(v, a), q = knowledge_.arrangement.ray(v, b);
-    if (q < p) std::swap(p, q);
-    return Form::of(knowledge_.unknowns.intern({UnknownKind::angle, {}, {v, p, q}, {}}));
+    const Arrangement& figure = knowledge_.arrangement;
+    return Form::of(knowledge_.unknowns.angle(v, figure.ray(v, a), figure.ray(v, b)));
   }
   Form length(PointId a, PointId b) {
     need_line(a, b);
-    if (b < a) std::swap(a, b);
-    return Form::of(knowledge_.unknowns.intern({UnknownKind::length, {}, {a, b}, {}}));
+    return Form::of(knowledge_.unknowns.length(a, b));
   }
   void need(Position position) {
     position = canonical(position);
@@ -37,7 +35,7 @@ class ShapeInstance {
   }
   void premise(Form form) { instance_.premises.push_back(std::move(form)); }
   void conclude(Form form) { instance_.conclusions.push_back(std::move(form)); }
-  void offer() { knowledge_.offer(std::move(instance_)); }
+  void offer() { knowledge_.offer(instance_); }
 
  private:
   void need_line(PointId a, PointId b) {

@@ -23,7 +23,7 @@ struct Multiple {
 };
 
 UnknownId length_of(PointId a, PointId b, const Knowledge& knowledge) {
-  return knowledge.unknowns.find({UnknownKind::length, {}, {std::min(a, b), std::max(a, b)}, {}});
+  return knowledge.unknowns.find_length(a, b);
 }
 
 // The normal form of a length without its factor, and the factor.
@@ -112,9 +112,8 @@ void offer_similar_triangles(RuleId sas, RuleId sss, const Catalogue& catalogue,
   }
   auto angle = [&](const Triangle& t) {
     const Arrangement& figure = knowledge.arrangement;
-    const PointId p = figure.ray(t[0], t[1]), q = figure.ray(t[0], t[2]);
     return knowledge.normal_form(
-        Form::of(knowledge.unknowns.intern({UnknownKind::angle, {}, {t[0], std::min(p, q), std::max(p, q)}, {}})));
+        Form::of(knowledge.unknowns.angle(t[0], figure.ray(t[0], t[1]), figure.ray(t[0], t[2]))));
   };
   // The larger triangle comes first, so that ratios read as multiples; its letters in one order only.
   for (const auto& [key, entries] : by_two)

@@ -22,16 +22,17 @@ Rational Form::coefficient(UnknownId unknown) const {
   return found != terms.end() && found->first == unknown ? found->second : Rational(0);
 }
 
-Form& Form::add(const Form& other, const Rational& factor) {
-  if (factor.is_zero()) return *this;
+namespace {
+
+void merge(Form& to, const Form& other, const Rational& factor) {
   std::vector<std::pair<UnknownId, Rational>> sum;
-  sum.reserve(terms.size() + other.terms.size());
-  auto a = terms.begin();
+  sum.reserve(to.terms.size() + other.terms.size());
+  auto a = to.terms.begin();
   auto b = other.terms.begin();
-  while (a != terms.end() || b != other.terms.end()) {
-    if (b == other.terms.end() || (a != terms.end() && a->first < b->first)) {
+  while (a != to.terms.end() || b != other.terms.end()) {
+    if (b == other.terms.end() || (a != to.terms.end() && a->first < b->first)) {
       sum.push_back(std::move(*a++));
-    } else if (a == terms.end() || b->first < a->first) {
+    } else if (a == to.terms.end() || b->first < a->first) {
       sum.emplace_back(b->first, factor.is_one() ? b->second : b->second * factor);
       ++b;
     } else {
@@ -41,7 +42,30 @@ Form& Form::add(const Form& other, const Rational& factor) {
       ++b;
     }
   }
-  terms = std::move(sum);
+  to.terms = std::move(sum);
+}
+
+}  // namespace
+
+Form& Form::add(const Form& other, const Rational& factor) {
+  if (factor.is_zero()) return *this;
+  // Rows of a chain are short: a few terms go in where they belong, without memory of their own.
+  constexpr std::size_t few = 4;
+  if (other.terms.size() > few || &other == this) {
+    merge(*this, other, factor);
+  } else {
+    auto at = terms.begin();
+    for (const auto& [unknown, coefficient] : other.terms) {
+      at = std::lower_bound(at, terms.end(), unknown, [](const auto& term, UnknownId id) { return term.first < id; });
+      if (at == terms.end() || at->first != unknown) {
+        at = terms.insert(at, {unknown, factor.is_one() ? coefficient : coefficient * factor});
+        ++at;
+        continue;
+      }
+      at->second += factor.is_one() ? coefficient : coefficient * factor;
+      at = at->second.is_zero() ? terms.erase(at) : at + 1;
+    }
+  }
   constant += other.constant * factor;
   return *this;
 }

@@ -27,6 +27,8 @@ struct Form {
   // The same equation always looks the same: divided by the coefficient of its first unknown.
   Form normalised() const;
   std::size_t hash() const;
+  std::size_t normalised_hash() const { return is_normalised() ? hash() : normalised().hash(); }
+  bool is_normalised() const { return terms.empty() || terms[0].second.is_one(); }
   friend bool operator==(const Form& a, const Form& b) { return a.terms == b.terms && a.constant == b.constant; }
 };
 

@@ -2,23 +2,99 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+
 namespace prover {
 
-std::size_t UnknownTable::Hash::operator()(const Unknown& u) const noexcept {
-  std::size_t h = static_cast<std::size_t>(u.kind) * 31 + static_cast<std::size_t>(u.fact);
-  for (PointId p : u.points) h = h * 1000003 + static_cast<std::size_t>(p.value);
-  return h * 1000003 + std::hash<std::string>{}(u.name);
+namespace {
+
+const std::string no_name;
+
+std::uint32_t hash_of(UnknownKind kind, FactKind fact, std::span<const PointId> points, const std::string& name) {
+  std::uint64_t h = static_cast<std::uint64_t>(kind) * 64 + static_cast<std::uint64_t>(fact) + 1;
+  for (const PointId p : points) h = (h ^ static_cast<std::uint32_t>(p.value)) * 0x9e3779b97f4a7c15U + (h >> 32);
+  if (!name.empty()) h ^= std::hash<std::string>{}(name);
+  return static_cast<std::uint32_t>(h ^ (h >> 32));
 }
 
-UnknownId UnknownTable::intern(Unknown unknown) {
-  const auto [place, fresh] = index_.try_emplace(unknown, UnknownId(static_cast<std::int64_t>(unknowns_.size())));
-  if (fresh) unknowns_.push_back(std::move(unknown));
-  return place->second;
+}  // namespace
+
+std::size_t UnknownTable::slot_of(const Sought& sought, std::uint32_t hash) const {
+  const std::size_t mask = slots_.size() - 1;
+  for (std::size_t at = hash & mask;; at = (at + 1) & mask) {
+    const Slot& slot = slots_[at];
+    if (slot.unknown < 0) return at;
+    if (slot.hash != hash) continue;
+    const Unknown& u = unknowns_[static_cast<std::size_t>(slot.unknown)];
+    if (u.kind == sought.kind && u.fact == sought.fact && u.name == sought.name &&
+        std::equal(u.points.begin(), u.points.end(), sought.points.begin(), sought.points.end()))
+      return at;
+  }
 }
 
-UnknownId UnknownTable::find(const Unknown& unknown) const {
-  const auto found = index_.find(unknown);
-  return found == index_.end() ? UnknownId() : found->second;
+void UnknownTable::grow() {
+  std::vector<Slot> old(slots_.empty() ? 64 : 2 * slots_.size());
+  std::swap(old, slots_);
+  const std::size_t mask = slots_.size() - 1;
+  for (const Slot& slot : old) {
+    if (slot.unknown < 0) continue;
+    std::size_t at = slot.hash & mask;
+    while (slots_[at].unknown >= 0) at = (at + 1) & mask;
+    slots_[at] = slot;
+  }
+}
+
+UnknownId UnknownTable::found_or_added(const Sought& sought) {
+  if (2 * unknowns_.size() >= slots_.size()) grow();
+  const std::uint32_t hash = hash_of(sought.kind, sought.fact, sought.points, sought.name);
+  Slot& slot = slots_[slot_of(sought, hash)];
+  if (slot.unknown < 0) {
+    slot = {static_cast<std::int32_t>(unknowns_.size()), hash};
+    unknowns_.push_back({sought.kind, sought.fact, {sought.points.begin(), sought.points.end()}, sought.name});
+  }
+  return UnknownId(slot.unknown);
+}
+
+UnknownId UnknownTable::found(const Sought& sought) const {
+  if (slots_.empty()) return {};
+  return UnknownId(slots_[slot_of(sought, hash_of(sought.kind, sought.fact, sought.points, sought.name))].unknown);
+}
+
+UnknownId UnknownTable::intern(const Unknown& u) {
+  return found_or_added({u.kind, u.fact, u.points, u.name});
+}
+
+UnknownId UnknownTable::find(const Unknown& u) const {
+  return found({u.kind, u.fact, u.points, u.name});
+}
+
+UnknownId UnknownTable::intern(UnknownKind kind, FactKind fact, std::span<const PointId> points) {
+  return found_or_added({kind, fact, points, no_name});
+}
+
+UnknownId UnknownTable::find(UnknownKind kind, FactKind fact, std::span<const PointId> points) const {
+  return found({kind, fact, points, no_name});
+}
+
+UnknownId UnknownTable::angle(PointId v, PointId p, PointId q) {
+  const std::array points{v, std::min(p, q), std::max(p, q)};
+  return found_or_added({UnknownKind::angle, {}, points, no_name});
+}
+
+UnknownId UnknownTable::find_angle(PointId v, PointId p, PointId q) const {
+  const std::array points{v, std::min(p, q), std::max(p, q)};
+  return found({UnknownKind::angle, {}, points, no_name});
+}
+
+UnknownId UnknownTable::length(PointId a, PointId b) {
+  const std::array points{std::min(a, b), std::max(a, b)};
+  return found_or_added({UnknownKind::length, {}, points, no_name});
+}
+
+UnknownId UnknownTable::find_length(PointId a, PointId b) const {
+  const std::array points{std::min(a, b), std::max(a, b)};
+  return found({UnknownKind::length, {}, points, no_name});
 }
 
 namespace {

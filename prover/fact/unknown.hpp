@@ -8,8 +8,9 @@
 //   number  x, y, …
 //   fact    kind and points, in canonical order (below)
 #pragma once
+#include <cstdint>
+#include <span>
 #include <string>
-#include <unordered_map>
 #include <vector>
 
 #include "prover/fact/form.hpp"
@@ -48,19 +49,39 @@ struct Unknown {
   friend bool operator==(const Unknown&, const Unknown&) = default;
 };
 
+// Matching asks for the same few angles again and again, so a question by points alone builds no Unknown.
 class UnknownTable {
  public:
-  UnknownId intern(Unknown unknown);
-  UnknownId find(const Unknown& unknown) const;  // not valid when absent
+  UnknownId intern(const Unknown& unknown);
+  UnknownId intern(UnknownKind kind, FactKind fact, std::span<const PointId> points);  // not for numbers
+  UnknownId angle(PointId vertex, PointId arm, PointId other_arm);  // arms in any order
+  UnknownId length(PointId a, PointId b);                           // ends in any order
+  UnknownId find(const Unknown& unknown) const;  // not valid when absent, and the following
+  UnknownId find(UnknownKind kind, FactKind fact, std::span<const PointId> points) const;
+  UnknownId find_angle(PointId vertex, PointId arm, PointId other_arm) const;
+  UnknownId find_length(PointId a, PointId b) const;
   const Unknown& operator[](UnknownId id) const { return unknowns_[id.index()]; }
   std::size_t size() const { return unknowns_.size(); }
 
  private:
-  struct Hash {
-    std::size_t operator()(const Unknown& unknown) const noexcept;
+  struct Sought {
+    UnknownKind kind;
+    FactKind fact;
+    std::span<const PointId> points;
+    const std::string& name;
   };
+  std::size_t slot_of(const Sought& sought, std::uint32_t hash) const;  // where it stands, or the free slot for it
+  UnknownId found_or_added(const Sought& sought);
+  UnknownId found(const Sought& sought) const;
+  void grow();
+
   std::vector<Unknown> unknowns_;
-  std::unordered_map<Unknown, UnknownId, Hash> index_;
+  // Open addressing: what stands in a slot is the index of an unknown, or -1, and some bits of its hash.
+  struct Slot {
+    std::int32_t unknown = -1;
+    std::uint32_t hash = 0;
+  };
+  std::vector<Slot> slots_;
 };
 
 // In textbook signs: "∠KLM", "KL", "x", "KL ∥ MN"; and a form as an equation: "∠KLM + ∠LMK = 180°".

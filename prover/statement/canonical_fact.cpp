@@ -1,113 +1,137 @@
 #include "prover/statement/canonical_fact.hpp"
 
 #include <algorithm>
+#include <array>
+#include <boost/container/small_vector.hpp>
+#include <cstdint>
 
 namespace prover {
 
 namespace {
 
-using Points = std::vector<PointId>;
+// Facts are named again and again while rules are matched; nearly all have few points.
+using Points = boost::container::small_vector<PointId, 8>;
 
-// The least of the images of `points` under the listed index permutations.
-Points least_image(const Points& points, const std::vector<std::vector<std::size_t>>& symmetries) {
-  Points best = points;
-  for (const auto& symmetry : symmetries) {
-    Points image;
-    image.reserve(points.size());
-    for (std::size_t i : symmetry) image.push_back(points[i]);
-    best = std::min(best, image);
-  }
-  return best;
-}
-
-Points least_cyclic(const Points& points) {
-  const std::size_t n = points.size();
-  Points best = points;
-  for (std::size_t shift = 0; shift < n; ++shift)
-    for (int sense : {1, -1}) {
-      Points image(n);
-      for (std::size_t i = 0; i < n; ++i) image[i] = points[(shift + (sense > 0 ? i : n - i)) % n];
-      best = std::min(best, image);
+// The least of the images of `points`, of which `image(i, k)` is the k-th point of the i-th.
+template <class Image>
+Points least_of(std::span<const PointId> points, std::size_t images, Image&& image) {
+  std::size_t best = 0;
+  for (std::size_t i = 1; i < images; ++i)
+    for (std::size_t k = 0; k < points.size(); ++k) {
+      const PointId here = points[image(i, k)], least = points[image(best, k)];
+      if (here == least) continue;
+      if (here < least) best = i;
+      break;
     }
-  return best;
+  Points result;
+  for (std::size_t k = 0; k < points.size(); ++k) result.push_back(points[image(best, k)]);
+  return result;
 }
 
-const std::vector<std::vector<std::size_t>>& triangle_symmetries() {
-  static const auto all = [] {
-    std::vector<std::vector<std::size_t>> list;
-    std::vector<std::size_t> order{0, 1, 2};
-    do {
-      list.push_back({order[0], order[1], order[2], order[0] + 3, order[1] + 3, order[2] + 3});
-      list.push_back({order[0] + 3, order[1] + 3, order[2] + 3, order[0], order[1], order[2]});
-    } while (std::next_permutation(order.begin(), order.end()));
-    return list;
-  }();
-  return all;
+Points least_cyclic(std::span<const PointId> points) {
+  const std::size_t n = points.size();
+  return least_of(points, 2 * n, [n](std::size_t i, std::size_t k) {  // from each start, either way round
+    return (i / 2 + (i % 2 == 0 ? k : n - k)) % n;
+  });
+}
+
+template <std::size_t images, std::size_t size>
+Points least_image(std::span<const PointId> points, const std::array<std::array<std::uint8_t, size>, images>& orders) {
+  return least_of(points, images, [&](std::size_t i, std::size_t k) -> std::size_t { return orders[i][k]; });
+}
+
+using Orders4 = std::array<std::array<std::uint8_t, 4>, 4>;
+constexpr Orders4 kite_orders{{{0, 1, 2, 3}, {0, 3, 2, 1}, {2, 1, 0, 3}, {2, 3, 0, 1}}};
+constexpr Orders4 trapezium_orders{{{0, 1, 2, 3}, {1, 0, 3, 2}, {2, 3, 0, 1}, {3, 2, 1, 0}}};
+constexpr std::array<std::array<std::uint8_t, 6>, 12> triangle_orders{{{0, 1, 2, 3, 4, 5},
+                                                                       {0, 2, 1, 3, 5, 4},
+                                                                       {1, 0, 2, 4, 3, 5},
+                                                                       {1, 2, 0, 4, 5, 3},
+                                                                       {2, 0, 1, 5, 3, 4},
+                                                                       {2, 1, 0, 5, 4, 3},
+                                                                       {3, 4, 5, 0, 1, 2},
+                                                                       {3, 5, 4, 0, 2, 1},
+                                                                       {4, 3, 5, 1, 0, 2},
+                                                                       {4, 5, 3, 1, 2, 0},
+                                                                       {5, 3, 4, 2, 0, 1},
+                                                                       {5, 4, 3, 2, 1, 0}}};
+
+// The two points of the line with the lowest numbers.
+std::array<PointId, 2> ends_of(LineId line, const Arrangement& arrangement) {
+  std::array<PointId, 2> ends;
+  for (const PointId p : arrangement.points_on(line)) {
+    if (!ends[0].valid() || p < ends[0]) {
+      ends[1] = ends[0];
+      ends[0] = p;
+    } else if (!ends[1].valid() || p < ends[1]) {
+      ends[1] = p;
+    }
+  }
+  return ends;
 }
 
 }  // namespace
 
 UnknownId line_fact(FactKind kind, PointId a, PointId b, PointId c, PointId d, const Arrangement& arrangement,
                     UnknownTable& unknowns) {
-  LineId first = arrangement.line(a, b), second = arrangement.line(c, d);
+  const LineId first = arrangement.line(a, b), second = arrangement.line(c, d);
   if (!first.valid() || !second.valid() || first == second) return {};
-  auto ends = [&](LineId l) {
-    Points on = arrangement.points_on(l);
-    std::sort(on.begin(), on.end());
-    on.resize(2);
-    return on;
-  };
-  Points p = ends(first), q = ends(second);
+  std::array<PointId, 2> p = ends_of(first, arrangement), q = ends_of(second, arrangement);
   if (q < p) std::swap(p, q);
-  return unknowns.intern({UnknownKind::fact, kind, {p[0], p[1], q[0], q[1]}, {}});
+  return unknowns.intern(UnknownKind::fact, kind, std::array{p[0], p[1], q[0], q[1]});
 }
 
 UnknownId tangent_fact(PointId a, PointId touching, std::vector<PointId> circle, const Arrangement& arrangement,
                        UnknownTable& unknowns) {
   const LineId line = arrangement.line(a, touching);
   if (!line.valid()) return {};
-  Points p = arrangement.points_on(line);
-  std::sort(p.begin(), p.end());
-  p.resize(2);
+  const std::array<PointId, 2> ends = ends_of(line, arrangement);
+  Points p(ends.begin(), ends.end());
   p.push_back(touching);
   std::sort(circle.begin(), circle.end());
   p.insert(p.end(), circle.begin(), circle.end());
   const FactKind kind = circle.size() == 1 ? FactKind::tangent : FactKind::tangent_through;
-  return unknowns.intern({UnknownKind::fact, kind, std::move(p), {}});
+  return unknowns.intern(UnknownKind::fact, kind, {p.data(), p.size()});
 }
 
-UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& unknowns) {
+UnknownId point_fact(FactKind kind, std::span<const PointId> given, UnknownTable& unknowns) {
+  Points points;
   switch (kind) {
     case FactKind::collinear:
     case FactKind::concyclic:
     case FactKind::joined:
+      points.assign(given.begin(), given.end());
       std::sort(points.begin(), points.end());
       break;
     case FactKind::congruent:
     case FactKind::similar:
-      points = least_image(points, triangle_symmetries());
+      points = least_image(given, triangle_orders);
       break;
     case FactKind::regular_polygon:
     case FactKind::parallelogram:
     case FactKind::rectangle:
     case FactKind::rhombus:
     case FactKind::square:
-      points = least_cyclic(points);
+      points = least_cyclic(given);
       break;
     case FactKind::kite:
-      points = least_image(points, {{0, 3, 2, 1}, {2, 1, 0, 3}, {2, 3, 0, 1}});
+      points = least_image(given, kite_orders);
       break;
     case FactKind::trapezium:
-      points = least_image(points, {{1, 0, 3, 2}, {2, 3, 0, 1}, {3, 2, 1, 0}});
+      points = least_image(given, trapezium_orders);
       break;
     case FactKind::parallel:
     case FactKind::perpendicular:
     case FactKind::circle:
     case FactKind::tangent:
     case FactKind::tangent_through:
-      break;
+      return unknowns.intern(UnknownKind::fact, kind, given);
   }
-  return unknowns.intern({UnknownKind::fact, kind, std::move(points), {}});
+  return unknowns.intern(UnknownKind::fact, kind, {points.data(), points.size()});
+}
+
+UnknownId point_fact(FactKind kind, std::initializer_list<PointId> points, UnknownTable& unknowns) {
+  return point_fact(kind, std::span(points.begin(), points.size()), unknowns);
 }
 
 std::optional<FactKind> fact_kind_of(const Phrase& phrase) {

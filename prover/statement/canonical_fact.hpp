@@ -1,7 +1,9 @@
 // One form for each fact, whichever way round it is said: "KL ∥ MN" is "NM ∥ LK", a parallelogram may start at
 // any corner, congruent triangles may be listed in any common order.
 #pragma once
+#include <initializer_list>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "prover/fact/unknown.hpp"
@@ -18,7 +20,8 @@ UnknownId line_fact(FactKind kind, PointId a, PointId b, PointId c, PointId d, c
 UnknownId tangent_fact(PointId a, PointId touching, std::vector<PointId> circle, const Arrangement& arrangement,
                        UnknownTable& unknowns);
 // Every other kind of fact, by its points.
-UnknownId point_fact(FactKind kind, std::vector<PointId> points, UnknownTable& unknowns);
+UnknownId point_fact(FactKind kind, std::span<const PointId> points, UnknownTable& unknowns);
+UnknownId point_fact(FactKind kind, std::initializer_list<PointId> points, UnknownTable& unknowns);
 
 // The kind of fact that a phrase says, when it says a fact rather than an equation or a position.
 std::optional<FactKind> fact_kind_of(const Phrase& phrase);

@@ -38,7 +38,7 @@ class Reader {
       meaning_.degenerate = true;
       return {};
     }
-    return Form::of(unknowns_.intern({UnknownKind::length, {}, a < b ? Points{a, b} : Points{b, a}, {}}));
+    return Form::of(unknowns_.length(a, b));
   }
 
   Form angle(PointId a, PointId v, PointId b) {
@@ -46,7 +46,7 @@ class Reader {
       meaning_.degenerate = true;
       return {};
     }
-    PointId p = arrangement_.ray(v, a), q = arrangement_.ray(v, b);
+    const PointId p = arrangement_.ray(v, a), q = arrangement_.ray(v, b);
     if (p == q) {
       meaning_.degenerate = true;
       return {};
@@ -55,8 +55,7 @@ class Reader {
       meaning_.degenerate = true;
       return Form::number(180);
     }
-    if (q < p) std::swap(p, q);
-    return Form::of(unknowns_.intern({UnknownKind::angle, {}, {v, p, q}, {}}));
+    return Form::of(unknowns_.angle(v, p, q));
   }
 
   Form quantity(const Quantity& quantity, const Points& place) {
