@@ -50,7 +50,8 @@ class LineMerger {
 }  // namespace
 
 Arrangement::Arrangement(const FigureText& text, std::vector<Coordinates> views)
-    : points_(text.points), through_(text.points), views_(std::move(views)), rays_at_(text.points) {
+    : points_(text.points), through_(text.points), views_(std::move(views)), line_of_pair_(text.points * text.points),
+      rays_at_(text.points) {
   LineMerger merger;
   for (const auto& set : text.collinear) merger.add(set);
   for (auto& set : std::move(merger).lines()) add_line(std::move(set), false);
@@ -65,21 +66,16 @@ LineId Arrangement::add_line(std::vector<PointId> points, bool joined) {
   const LineId id(static_cast<std::int64_t>(lines_.size()));
   for (std::size_t i = 0; i < points.size(); ++i) {
     through_[points[i].index()].push_back(id);
-    for (std::size_t j = i + 1; j < points.size(); ++j) line_of_pair_[pair_key(points[i], points[j])] = id;
+    for (std::size_t j = i + 1; j < points.size(); ++j)
+      line_of_pair_[pair_index(points[i], points[j])] = line_of_pair_[pair_index(points[j], points[i])] = id;
   }
   lines_.push_back({std::move(points), joined});
   return id;
 }
 
-LineId Arrangement::line(PointId a, PointId b) const {
-  const auto found = line_of_pair_.find(pair_key(a, b));
-  return found == line_of_pair_.end() ? LineId() : found->second;
-}
-
 PointId Arrangement::common_point(LineId a, LineId b) const {
   for (PointId p : points_on(a))
-    for (PointId q : points_on(b))
-      if (p == q) return p;
+    if (stands_on(p, b)) return p;
   return {};
 }
 
@@ -96,7 +92,10 @@ LineId Arrangement::join(PointId a, PointId b) {
 
 void Arrangement::freeze() {
   for (auto& rays : rays_at_) rays.clear();
-  representative_.clear();
+  representative_.resize(points_ * points_);
+  for (std::size_t v = 0; v < points_; ++v)
+    for (std::size_t p = 0; p < points_; ++p) representative_[v * points_ + p] = PointId(static_cast<std::int64_t>(p));
+  about_.assign(points_ * points_, {});
   neighbours_.assign(points_, {});
   for (std::size_t v = 0; v < points_; ++v) {
     const PointId vertex(static_cast<std::int64_t>(v));
@@ -110,16 +109,11 @@ void Arrangement::freeze() {
             break;
           }
         if (stands_for == p) rays_at_[v].push_back(p);
-        representative_[key(vertex.value, p.value)] = stands_for;
+        representative_[pair_index(vertex, p)] = stands_for;
         neighbours_[v].push_back(p);
       }
     std::sort(neighbours_[v].begin(), neighbours_[v].end());
   }
-}
-
-PointId Arrangement::ray(PointId vertex, PointId toward) const {
-  const auto found = representative_.find(key(vertex.value, toward.value));
-  return found == representative_.end() ? toward : found->second;
 }
 
 bool Arrangement::opposite_rays(PointId vertex, PointId a, PointId b) const {
@@ -127,7 +121,7 @@ bool Arrangement::opposite_rays(PointId vertex, PointId a, PointId b) const {
   return l.valid() && l == line(vertex, b) && same_direction(vertex, a, b, false) < 0;
 }
 
-PositionSource Arrangement::source(const Position& p) const {
+PositionSource Arrangement::worked_out(const Position& p) const {
   bool in_text = false;
   switch (p.kind) {
     case PositionKind::between:
@@ -145,6 +139,65 @@ PositionSource Arrangement::source(const Position& p) const {
   }
   if (in_text) return PositionSource::text;
   return seen(p) ? PositionSource::seen : PositionSource::unknown;
+}
+
+PositionSource Arrangement::source(const Position& p) const {
+  constexpr std::size_t most_views = 32;  // two bits each
+  if (about_.empty() || views_.size() > most_views) return worked_out(p);
+  const bool sides = p.kind == PositionKind::same_side || p.kind == PositionKind::opposite_sides;
+  if (sides) return source_of_side(p);
+  About& known = p.kind == PositionKind::between ? about(p.a, p.c, p.b) : about(p.a, p.b, p.c);
+  std::int8_t& answer = p.kind == PositionKind::between ? known.between : known.not_collinear;
+  if (answer < 0) answer = static_cast<std::int8_t>(worked_out(p));
+  return static_cast<PositionSource>(answer);
+}
+
+Arrangement::About& Arrangement::about(PointId p, PointId q, PointId r) const {
+  std::vector<About>& row = about_[pair_index(p, q)];
+  if (row.empty()) row.resize(points_);
+  return row[r.index()];
+}
+
+const Arrangement::About& Arrangement::text_about(PointId p, PointId q, PointId r) const {
+  About& known = about(p, q, r);
+  if (known.text_asked) return known;
+  known.text_asked = true;
+  known.off = text_off(p, q, r);
+  if (const auto turn = sign(p, q, r); turn && known.off) {
+    const auto [top, parity] = root(turn->node);
+    known.side = 2 * top + (parity ^ turn->parity);
+  }
+  return known;
+}
+
+std::uint64_t Arrangement::turns_seen(PointId p, PointId q, PointId r) const {
+  About& known = about(p, q, r);
+  if (known.seen_asked) return known.seen;
+  known.seen_asked = true;
+  for (const Coordinates& view : views_) {
+    const int turn = seen_orientation(view, p, q, r);
+    known.seen = known.seen << 2 | (turn > 0 ? 1U : turn < 0 ? 2U : 0U);
+  }
+  return known.seen;
+}
+
+// The same as `worked_out`, from what is kept of the triples.
+PositionSource Arrangement::source_of_side(const Position& p) const {
+  const bool same = p.kind == PositionKind::same_side;
+  const About& a = text_about(p.c, p.d, p.a);
+  if (a.off) {
+    if (p.a == p.b) {
+      if (same) return PositionSource::text;
+    } else if (const About& b = text_about(p.c, p.d, p.b); b.off && a.side >= 0 && b.side >= 0 && a.side / 2 == b.side / 2) {
+      if ((a.side == b.side) == same) return PositionSource::text;
+    }
+  }
+  if (views_.empty()) return PositionSource::unknown;
+  const std::uint64_t turns = turns_seen(p.c, p.d, p.a), others = turns_seen(p.c, p.d, p.b);
+  const std::uint64_t left = 0x5555555555555555U >> (64 - 2 * views_.size());  // every figure shows a left turn
+  if (((turns | turns >> 1) & left) != left) return PositionSource::unknown;   // one does not show it
+  const std::uint64_t opposite = turns ^ (left | left << 1);
+  return others == (same ? turns : opposite) ? PositionSource::seen : PositionSource::unknown;
 }
 
 PositionSource Arrangement::ray_source(PointId vertex, PointId a, PointId b) const {

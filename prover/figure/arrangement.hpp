@@ -8,6 +8,10 @@
 //   3. along a line the side with respect to another line changes at most once
 //   4. order on a line: from a-b-c and b-c-d follow a-b-d and a-c-d, and so on
 // Signs of triples form classes in a union-find with parity, so "same side" is a comparison of two roots.
+//
+// Matching asks about positions more often than anything else. Lines and rays of pairs of points stand in tables
+// (quadratic in the points), and what is known of a triple is kept once it was asked for. So an arrangement is for
+// one thread, also where it is const.
 #pragma once
 #include <array>
 #include <cstdint>
@@ -42,7 +46,13 @@ class Arrangement {
   std::size_t point_count() const { return points_; }
   std::size_t line_count() const { return lines_.size(); }
   const std::vector<PointId>& points_on(LineId line) const { return lines_[line.index()].points; }
-  LineId line(PointId a, PointId b) const;               // not valid when not drawn
+  LineId line(PointId a, PointId b) const {              // not valid when not drawn
+    return a.valid() && b.valid() ? line_of_pair_[pair_index(a, b)] : LineId();
+  }
+  bool stands_on(PointId p, LineId l) const {
+    const PointId first = lines_[l.index()].points[0];
+    return p == first || line(p, first) == l;
+  }
   const std::vector<LineId>& lines_through(PointId p) const { return through_[p.index()]; }
   const std::vector<PointId>& joined_to(PointId p) const { return neighbours_[p.index()]; }  // after `freeze`
   PointId common_point(LineId a, LineId b) const;        // not valid when they have no named point in common
@@ -51,7 +61,9 @@ class Arrangement {
   void freeze();                                         // after the last join: rays get their representatives
 
   // Rays. Every ray from a point along a line is named by one representative point on it.
-  PointId ray(PointId vertex, PointId toward) const;
+  PointId ray(PointId vertex, PointId toward) const {
+    return representative_.empty() ? toward : representative_[pair_index(vertex, toward)];
+  }
   bool opposite_rays(PointId vertex, PointId a, PointId b) const;  // known to be opposite
   const std::vector<PointId>& rays_at(PointId vertex) const { return rays_at_[vertex.index()]; }
 
@@ -78,6 +90,22 @@ class Arrangement {
     int parity = 0;
   };
 
+  // What is known of a point r and two others p, q, as far as it was asked for.
+  struct About {
+    std::uint64_t seen = 0;      // how each figure shows the turn p, q, r: two bits, 0 where it does not show it
+    std::int32_t side = -1;      // from the text: class of the turn, and its parity; -1 none
+    bool off = false;            // from the text: not on one line
+    bool text_asked = false, seen_asked = false;
+    std::int8_t between = -1;     // r between p and q: a PositionSource, or -1
+    std::int8_t not_collinear = -1;
+  };
+  std::size_t pair_index(PointId a, PointId b) const { return a.index() * points_ + b.index(); }
+  About& about(PointId p, PointId q, PointId r) const;
+  const About& text_about(PointId p, PointId q, PointId r) const;
+  std::uint64_t turns_seen(PointId p, PointId q, PointId r) const;
+  PositionSource source_of_side(const Position& position) const;
+  PositionSource worked_out(const Position& position) const;
+
   LineId add_line(std::vector<PointId> points, bool joined);
 
   // order on lines (order.cpp)
@@ -103,13 +131,14 @@ class Arrangement {
   std::vector<Line> lines_;
   std::vector<std::vector<LineId>> through_;
   std::vector<Coordinates> views_;
-  std::unordered_map<std::uint64_t, LineId> line_of_pair_;
+  std::vector<LineId> line_of_pair_;                       // by two points
   std::unordered_set<std::uint64_t> between_;              // (b; a, c) with a < c, from the text
   std::unordered_map<std::uint64_t, std::int8_t> rays_;    // (vertex; a, b) with a < b: +1 same ray, -1 opposite
   mutable std::vector<Node> nodes_;                        // by line, point
   std::vector<std::vector<bool>> off_;                     // by line, point: known not to be on it
   std::unordered_set<std::uint64_t> off_triple_;           // sorted triples said to be not collinear
-  std::unordered_map<std::uint64_t, PointId> representative_;  // (vertex, toward)
+  std::vector<PointId> representative_;                    // by vertex and another point; after `freeze`
+  mutable std::vector<std::vector<About>> about_;          // by two points, then the third; after `freeze`
   std::vector<std::vector<PointId>> rays_at_;
   std::vector<std::vector<PointId>> neighbours_;           // by point: all points on lines through it, sorted
   bool contradictory_ = false;
