@@ -121,8 +121,14 @@ LinearSystem::Added LinearSystem::add(const Form& form, int tag) {
   return Added::new_row;
 }
 
+bool LinearSystem::is_zero(UnknownId unknown) const {
+  if (!is_pivot(unknown)) return false;
+  const Form& form = rows_[static_cast<std::size_t>(row_of_[unknown.index()])].form;
+  return form.terms.size() == 1 && form.constant.is_zero();
+}
+
 bool LinearSystem::entails(const Form& form) const {
-  if (form.terms.size() == 1 && form.constant.is_zero() && !is_pivot(form.terms[0].first)) return false;
+  if (form.terms.size() == 1 && form.constant.is_zero()) return is_zero(form.terms[0].first);
   return reduce(form).is_zero();
 }
 

@@ -27,6 +27,7 @@ class LinearSystem {
   // The normal form: what remains when every determined unknown is replaced. Equal for forms that are known equal.
   Form reduce(const Form& form) const;
   bool entails(const Form& form) const;
+  bool is_zero(UnknownId unknown) const;  // entails that it is
   std::optional<Rational> value(UnknownId unknown) const;
   std::optional<Certificate> certificate(const Form& form) const;  // only when entailed and certificates are kept
   bool is_pivot(UnknownId unknown) const {
@@ -35,6 +36,7 @@ class LinearSystem {
   std::size_t rank() const { return rows_.size(); }
   // The rows, each "= 0", solved for an unknown that stands in no other row; in no particular order.
   const Form& row(std::size_t i) const { return rows_[i].form; }
+  UnknownId pivot(std::size_t row) const { return rows_[row].pivot; }  // the one that it is solved for
 
  private:
   struct Row {

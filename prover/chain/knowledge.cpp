@@ -1,97 +1,140 @@
 #include "prover/chain/knowledge.hpp"
 
 #include <algorithm>
+#include <boost/container/small_vector.hpp>
+#include <functional>
+#include <queue>
+#include <utility>
 
 namespace prover {
 
 namespace {
 
-// The same rule from the same premises to the same conclusions is one instance, whatever the letters were.
+// The same rule from the same premises to the same conclusions is one instance, whatever the letters were. The parts
+// are put in order before they are mixed.
 std::size_t instance_hash(const Instance& instance) {
-  std::vector<std::size_t> parts;
-  for (const Form& f : instance.premises) parts.push_back(f.normalised().hash() * 3);
-  for (const Form& f : instance.conclusions) parts.push_back(f.normalised().hash() * 3 + 1);
+  boost::container::small_vector<std::size_t, 16> parts;
+  for (const Form& f : instance.premises) parts.push_back(f.normalised_hash() * 3);
+  for (const Form& f : instance.conclusions) parts.push_back(f.normalised_hash() * 3 + 1);
   std::sort(parts.begin(), parts.end());
   std::size_t h = static_cast<std::size_t>(instance.rule.value) * 7919 +
                   static_cast<std::size_t>(instance.hypothesis + 1);
   for (const std::size_t p : parts) h = (h ^ p) * 1099511628211ULL + (h >> 29);
-  if (instance.conclusions.empty())
-    for (PointId p : instance.places) h = h * 31 + static_cast<std::size_t>(p.value);
   return h;
+}
+
+void drop_trivial(std::vector<Form>& forms) {
+  for (std::size_t i = 0; i < forms.size();) {
+    const auto here = forms.begin() + static_cast<std::ptrdiff_t>(i);
+    if (here->is_zero() || std::find(forms.begin(), here, *here) != here)
+      forms.erase(here);
+    else
+      ++i;
+  }
 }
 
 }  // namespace
 
-void Knowledge::offer(Instance instance) {
+// A step that concludes only what the problem says, or what it assumes, is of no use.
+bool Knowledge::is_idle(const Instance& instance) const {
+  return std::all_of(instance.conclusions.begin(), instance.conclusions.end(), [&](const Form& f) {
+    const std::size_t hash = f.normalised_hash();
+    return (given_hashes_.contains(hash) && given_.contains(f.normalised())) ||
+           std::any_of(instance.premises.begin(), instance.premises.end(), [&](const Form& p) {
+             return p.terms.size() == f.terms.size() && p.normalised_hash() == hash && p.normalised() == f.normalised();
+           });
+  });
+}
+
+void Knowledge::offer(Instance& instance) {
   ++offered_;
-  auto drop_trivial = [](std::vector<Form>& forms) {
-    for (std::size_t i = 0; i < forms.size();) {
-      const bool trivial = forms[i].is_zero() || std::find(forms.begin(), forms.begin() + static_cast<std::ptrdiff_t>(i),
-                                                           forms[i]) != forms.begin() + static_cast<std::ptrdiff_t>(i);
-      if (trivial)
-        forms.erase(forms.begin() + static_cast<std::ptrdiff_t>(i));
-      else
-        ++i;
-    }
-  };
   drop_trivial(instance.premises);
   drop_trivial(instance.conclusions);
   if (instance.conclusions.empty()) return;
   if (instance.hypothesis >= 0) {
-    for (const Form& f : instance.conclusions) given_.insert(f.normalised());
-  } else {
-    // A step that concludes only what the problem says, or what it assumes, is of no use.
-    const bool idle = std::all_of(instance.conclusions.begin(), instance.conclusions.end(), [&](const Form& f) {
-      const Form n = f.normalised();
-      return given_.contains(n) || std::any_of(instance.premises.begin(), instance.premises.end(),
-                                               [&](const Form& p) { return p.normalised() == n; });
-    });
-    if (idle) return;
+    for (const Form& f : instance.conclusions) {
+      given_.insert(f.normalised());
+      given_hashes_.insert(f.normalised_hash());
+    }
+  } else if (is_idle(instance)) {
+    return;
   }
-  if (!seen_.insert(instance_hash(instance)).second) return;
-  Waiting waiting{std::move(instance), {}};
-  waiting.open = waiting.instance.premises;
-  if (ready(waiting))
-    fire(std::move(waiting.instance));
-  else
-    waiting_.push_back(std::move(waiting));
+  if (!seen_.insert(instance_hash(instance))) return;
+  const auto& premises = instance.premises;
+  const auto open = std::find_if(premises.begin(), premises.end(), [&](const Form& f) { return !entails(f); });
+  if (open == premises.end()) return fire(instance);
+  ++waiting_count_;
+  waiting_.push_back({instance, {open, premises.end()}, false});
+  waiting_.back().open[0] = system_.reduce(*open);
+  wait(waiting_.size() - 1);
 }
 
 bool Knowledge::ready(Waiting& waiting) const {
-  for (std::size_t i = 0; i < waiting.open.size();) {
-    Form& form = waiting.open[i];
+  auto& open = waiting.open;
+  while (!open.empty()) {
+    Form& form = open[0];
     const bool changed = std::any_of(form.terms.begin(), form.terms.end(),
                                      [&](const auto& term) { return system_.is_pivot(term.first); });
     if (changed) form = system_.reduce(form);
-    if (!form.is_zero()) {
-      std::swap(waiting.open[0], waiting.open[i]);  // ask the one that failed first next time
-      return false;
-    }
-    waiting.open.erase(waiting.open.begin() + static_cast<std::ptrdiff_t>(i));
+    if (!form.is_zero()) return false;
+    open.erase(open.begin());
   }
   return true;
 }
 
+void Knowledge::wait(std::size_t waiting) {
+  for (const auto& [unknown, coefficient] : waiting_[waiting].open[0].terms) {
+    if (woken_by_.size() <= unknown.index()) woken_by_.resize(unknowns.size());
+    woken_by_[unknown.index()].push_back(static_cast<std::int32_t>(waiting));
+  }
+}
+
+void Knowledge::wake(UnknownId pivot) {
+  if (pivot.index() >= woken_by_.size()) return;
+  for (const std::int32_t w : std::exchange(woken_by_[pivot.index()], {})) {
+    Waiting& waiting = waiting_[static_cast<std::size_t>(w)];
+    if (waiting.woken || waiting.open.empty()) continue;
+    waiting.woken = true;
+    woken_.push_back(w);
+  }
+}
+
 void Knowledge::fire(Instance instance) {
-  for (const Form& form : instance.conclusions) system_.add(form);
+  for (const Form& form : instance.conclusions)
+    if (system_.add(form) == LinearSystem::Added::new_row) wake(system_.pivot(system_.rank() - 1));
   fired_.push_back(std::move(instance));
 }
 
+// In rounds, and in each in the order of offers: who is woken by one that stands before him fires in the same round.
 bool Knowledge::settle() {
   const std::size_t fired_before = fired_.size(), facts_before = facts_.size();
+  std::priority_queue<std::int32_t, std::vector<std::int32_t>, std::greater<>> round;
+  std::vector<std::int32_t> later;
   for (bool changed = true; changed && !contradictory() && !budget.exhausted();) {
     changed = false;
-    std::vector<Waiting> still;
-    still.reserve(waiting_.size());
-    for (Waiting& w : waiting_) {
-      if (ready(w)) {
-        fire(std::move(w.instance));
+    later.clear();
+    for (std::int32_t here = -1;;) {
+      for (const std::int32_t w : woken_) {
+        if (w > here)
+          round.push(w);
+        else
+          later.push_back(w);
+      }
+      woken_.clear();
+      if (round.empty()) break;
+      here = round.top();
+      round.pop();
+      Waiting& waiting = waiting_[static_cast<std::size_t>(here)];
+      waiting.woken = false;
+      if (ready(waiting)) {
+        --waiting_count_;
+        fire(std::move(waiting.instance));
         changed = true;
       } else {
-        still.push_back(std::move(w));
+        wait(static_cast<std::size_t>(here));
       }
     }
-    waiting_ = std::move(still);
+    woken_ = later;
   }
   note_facts();
   return fired_.size() != fired_before || facts_.size() != facts_before;
@@ -111,7 +154,7 @@ void Knowledge::note_facts() {
   }
   note_circles();
   std::erase_if(open_facts_, [&](UnknownId id) {
-    if (!entails(Form::of(id))) return false;
+    if (!system_.is_zero(id)) return false;
     const Unknown& u = unknowns[id];
     KnownFact fact{u.fact, {}, {}, u.points};
     if (u.fact == FactKind::parallel || u.fact == FactKind::perpendicular) {
@@ -143,8 +186,8 @@ void Knowledge::note_facts() {
       if (arrangement.line(vertex, p) != first) continue;
       for (PointId q : arrangement.rays_at(vertex)) {
         if (arrangement.line(vertex, q) != second) continue;
-        const UnknownId angle = unknowns.find({UnknownKind::angle, {}, {vertex, std::min(p, q), std::max(p, q)}, {}});
-        if (!angle.valid() || !entails(Form::of(angle).add(Form::number(-90)))) continue;
+        const UnknownId angle = unknowns.find_angle(vertex, p, q);
+        if (!angle.valid() || system_.value(angle) != Rational(90)) continue;
         note({FactKind::perpendicular, first, second, {}});
         return true;
       }

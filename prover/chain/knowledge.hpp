@@ -7,6 +7,7 @@
 
 #include "prover/algebra/linear_system.hpp"
 #include "prover/base/budget.hpp"
+#include "prover/base/hash_set.hpp"
 #include "prover/fact/unknown.hpp"
 #include "prover/figure/arrangement.hpp"
 #include "prover/rule/instance.hpp"
@@ -30,8 +31,8 @@ class Knowledge {
   const Budget& budget;
 
   // Takes an instance: fires it when its premises follow, keeps it waiting otherwise, drops it when it is known
-  // already or says nothing.
-  void offer(Instance instance);
+  // already or says nothing. What is kept is a copy; what says nothing is struck out of `instance` itself.
+  void offer(Instance& instance);
   // Fires what was waiting and now follows, and lists facts that became known. True when anything was new.
   bool settle();
 
@@ -41,7 +42,7 @@ class Knowledge {
   const std::vector<KnownFact>& facts() const { return facts_; }
   // Where the facts of one kind stand among `facts`, in order.
   const std::vector<std::size_t>& facts_of(FactKind kind) const { return by_kind_[static_cast<std::size_t>(kind)]; }
-  bool full() const { return fired_.size() + waiting_.size() >= budget.max_instances; }
+  bool full() const { return fired_.size() + waiting_count_ >= budget.max_instances; }
   bool contradictory() const { return system_.contradictory(); }
   std::size_t offered() const { return offered_; }
   std::size_t version() const { return system_.rank(); }
@@ -49,25 +50,35 @@ class Knowledge {
   LinearSystem take_system() { return std::move(system_); }
 
  private:
+  // An instance waits for one of its open premises at a time. That premise, as last reduced, speaks of unknowns that
+  // are not pivots of the system, and can only follow after one of them has become one: so each of them wakes it.
   struct Waiting {
     Instance instance;
-    std::vector<Form> open;  // premises not yet known to follow, as last reduced
+    std::vector<Form> open;  // premises not yet known to follow; the first one, as last reduced, is waited for
+    bool woken = false;      // since it was last looked at
   };
   void fire(Instance instance);
   bool ready(Waiting& waiting) const;
+  void wait(std::size_t waiting);
+  void wake(UnknownId pivot);
+  bool is_idle(const Instance& instance) const;
   void note_facts();
   void note_circles();
   void note(KnownFact fact);
 
   LinearSystem system_;
   std::vector<Instance> fired_;
-  std::vector<Waiting> waiting_;
+  std::vector<Waiting> waiting_;      // in the order of offers; without premises left once they have fired
+  std::size_t waiting_count_ = 0;
+  std::vector<std::vector<std::int32_t>> woken_by_;  // by unknown: who waits for it
+  std::vector<std::int32_t> woken_;                  // who has been woken and was not looked at yet
   std::vector<KnownFact> facts_;
   std::array<std::vector<std::size_t>, 32> by_kind_;
   std::vector<std::vector<UnknownId>> circles_;     // the circle unknowns of each centre
   std::vector<std::vector<bool>> one_circle_;       // by centre: pairs of them known to be on one circle
-  std::unordered_set<std::size_t> seen_;            // hashes of instances
+  HashSet seen_;                                    // hashes of instances
   std::unordered_set<Form> given_;                  // what hypotheses say, normalised
+  HashSet given_hashes_;
   std::size_t facts_checked_ = 0;                   // unknowns looked at
   std::vector<UnknownId> open_facts_;               // facts not yet known to hold
   std::vector<std::array<PointId, 3>> open_corners_;  // meeting lines not yet known to be perpendicular

@@ -27,25 +27,28 @@ class Matcher {
   void offer_at(const std::vector<PointId>& places);
 
  private:
-  void run(const MatchPlan& plan, std::size_t step);
-  void place_fact(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact);
-  void place_lines(const MatchPlan& plan, std::size_t step, const Phrase& phrase, LineId first, LineId second);
-  void place_tangent(const MatchPlan& plan, std::size_t step, const Phrase& phrase, const KnownFact& fact);
-  void place_points(const MatchPlan& plan, std::size_t step, const Phrase& phrase,
-                    const std::vector<PointId>& points);
+  void run(const MatchProgram& program, std::size_t move);
+  void go_on(const MatchProgram& program, std::size_t move);  // from the move on, when its tests are passed
+  void place(const MatchProgram& program, std::size_t move, PointId point);
+  void read_facts(const MatchProgram& program, std::size_t move);
+  void read_points(const MatchProgram& program, std::size_t move, const KnownFact& fact);
+  bool passes(const MatchTest& test) const;
+  bool in_order(const std::vector<int>& symmetry, std::size_t size) const;
   bool first_of_its_images() const;
+  bool known(const Position& over_variables) const;
   bool positions_known(const Phrase& phrase) const;
   bool fact_known(const Phrase& phrase) const;
-  template <class Continue>
-  void with_line(const MatchPlan& plan, PointId a, PointId b, LineId line, Continue&& go_on);
-  template <class Continue>
-  void with(std::size_t variable, PointId point, Continue&& go_on);
+  PointId at(int variable) const { return places_[static_cast<std::size_t>(variable)]; }
+  bool stopped();
 
   const Catalogue& catalogue_;
   RuleId rule_;
   Knowledge& knowledge_;
+  const RulePlans* rule_plans_;
   const std::vector<MatchPlan>* plans_;  // one for each fact condition, or one
-  std::vector<PointId> places_;       // by variable; not valid while open
+  std::vector<PointId> places_;       // by variable
+  std::vector<LineId> lines_;         // registers of the program
+  Instance instance_;                 // the last one offered: its memory is used again
   std::size_t since_ = 0, until_ = 0; // the new facts
   std::size_t steps_ = 0;             // the clock is asked once in a while
   std::size_t most_steps_;

@@ -40,6 +40,8 @@ PlanBook::PlanBook(const Catalogue& catalogue) : resting_on_(kinds_of_fact), sha
         plans.plans.push_back(make_plan(rule, f));
       }
     }
+    for (const MatchPlan& each : plans.plans) plans.programs.push_back(program_of(each, rule.then));
+    plans.forms.emplace(plans.plans.front(), rule);
   }
 }
 

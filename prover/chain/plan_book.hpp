@@ -4,10 +4,11 @@
 #pragma once
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <vector>
 
-#include "prover/chain/match_plan.hpp"
-#include "prover/fact/unknown.hpp"
+#include "prover/chain/match_program.hpp"
+#include "prover/chain/rule_forms.hpp"
 
 namespace prover {
 
@@ -16,7 +17,9 @@ constexpr FactKinds only(FactKind kind) { return FactKinds{1} << static_cast<uns
 
 struct RulePlans {
   std::vector<MatchPlan> plans;  // one for each fact condition, or one; empty for built-in shapes and mere wordings
-  FactKinds kinds = 0;           // of its fact conditions
+  std::vector<MatchProgram> programs;  // one for each plan
+  std::optional<RuleForms> forms;      // none where there are no plans
+  FactKinds kinds = 0;                 // of its fact conditions
 };
 
 class PlanBook {

@@ -18,16 +18,12 @@ namespace prover {
 namespace {
 
 bool is_of_circles(const Phrase& phrase) {
-  switch (fact_kind_of(phrase).value_or(FactKind::joined)) {
-    case FactKind::circle:
-    case FactKind::concyclic:
-    case FactKind::tangent:
-    case FactKind::tangent_through:
-      return true;
-    default:
-      return phrase.predicate == Predicate::circle_cyclic || phrase.predicate == Predicate::concyclic_cyclic ||
-             phrase.predicate == Predicate::diameter;
-  }
+  if (phrase.predicate == Predicate::circle_cyclic || phrase.predicate == Predicate::concyclic_cyclic ||
+      phrase.predicate == Predicate::diameter)
+    return true;
+  const auto kind = fact_kind_of(phrase);
+  return kind == FactKind::circle || kind == FactKind::concyclic || kind == FactKind::tangent ||
+         kind == FactKind::tangent_through;
 }
 
 // A circle that no sentence speaks of is a new line, as it were: where the text has none, rules that only find a
@@ -115,7 +111,7 @@ void offer_givens(const Statement& statement, const Catalogue& catalogue, RuleId
     instance.hypothesis = static_cast<int>(i);
     instance.conclusions = std::move(says);
     instance.cost = catalogue[given].cost;
-    knowledge.offer(std::move(instance));
+    knowledge.offer(instance);
   }
 }
 
@@ -129,7 +125,7 @@ void offer_joins(const Catalogue& catalogue, RuleId join, Knowledge& knowledge) 
     instance.places = figure.points_on(line);
     instance.cost = catalogue[join].cost;
     instance.conclusions.push_back(Form::of(point_fact(FactKind::joined, instance.places, knowledge.unknowns)));
-    knowledge.offer(std::move(instance));
+    knowledge.offer(instance);
   }
 }
 
