@@ -1,5 +1,7 @@
 #include "frontend/command/answer_page.hpp"
 
+#include "frontend/command/similarly.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -127,8 +129,8 @@ void add_proof(const AnswerProof& proof, Heading heading, const prover::Catalogu
     blocks.push_back(Paragraph{"Not used, since the claim says no more than it: " + rule_titles(proof.set_aside, catalogue) + "."});
   }
   for (const std::string& construction : proof.constructions) {
-    const bool said = std::any_of(proof.steps.begin(), proof.steps.end(), [&](const prover::AnswerStep& step) {
-      return step.claim == construction;
+    const bool said = std::any_of(proof.steps.begin(), proof.steps.end(), [](const prover::AnswerStep& step) {
+      return step.rule == "construction";  // one line for all
     });
     if (!said) blocks.push_back(Paragraph{construction + "."});
   }
@@ -142,7 +144,9 @@ ProofLines proof_lines(const prover::AnswerProof& proof) {
   for (const prover::AnswerStep& step : proof.steps) {
     std::vector<std::string> rows = step.rows;
     if (rows.empty()) rows.push_back(step.claim);
-    result.lines.push_back({step.n, step.claim, std::move(rows), step.reason, step.uses, step.closing});
+    const std::size_t i = result.lines.size();
+    const std::string reason = i == 0 ? step.reason : reason_after(proof.steps[i - 1], step);
+    result.lines.push_back({step.n, step.claim, std::move(rows), reason, step.uses, step.closing});
   }
   return result;
 }

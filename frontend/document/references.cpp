@@ -38,7 +38,9 @@ std::vector<std::string> rows_of_claim(const ProofLine& line) {
   if (!line.closing) return rows;
   const auto relation =
       std::find_if(rows.rbegin(), rows.rend(), [](const std::string& row) { return !row.starts_with('='); });
-  (relation == rows.rend() ? rows.front() : *relation).insert(0, "∴ ");
+  if (relation == rows.rend()) return rows;  // a chain that ends with the claim goes on as it is
+  if (relation->starts_with("so ")) relation->erase(0, 3);
+  relation->insert(0, "∴ ");
   return rows;
 }
 

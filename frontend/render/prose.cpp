@@ -72,18 +72,29 @@ std::string consequences(const std::vector<std::string>& relations, bool closing
   return text;
 }
 
+// What a line says first; a chain that goes on from the line before is said whole.
+std::string relation_of(const ProofLine& line, const std::vector<std::string>& said) {
+  return said[0].starts_with('=') ? line.claim : said[0];
+}
+
 std::string sentence(const ProofLines& proof, std::size_t i, const References& references) {
   const ProofLine& line = proof.lines[i];
   const std::vector<int>& named = references.named[i];
   const std::vector<std::string> said = relations(line);
   const std::string rest = consequences(said, line.closing) + ".";
   const bool first = i == 0, concludes = line.closing && said.size() == 1;
-  if (line.reason == "given") return (first ? "We are given that " : "We are also given that ") + said[0] + rest;
+  if (line.reason == "construction" || line.reason == "for short") return said[0] + ".";
+  if (line.reason.starts_with("similarly")) {
+    const std::size_t comma = line.reason.find(", ");
+    const std::string places = comma == std::string::npos ? "" : " (" + line.reason.substr(comma + 2) + ")";
+    return (concludes ? "Therefore, in the same way, " : "Similarly, ") + relation_of(line, said) + places + rest;
+  }
+  if (line.reason == "given") return (first ? "We are given that " : "We are also given that ") + relation_of(line, said) + rest;
   if (line.reason.starts_with("substitut")) {
-    return (concludes ? "Therefore, substituting, " : "So, substituting, ") + said[0] + rest;
+    return (concludes ? "Therefore, substituting, " : "So, substituting, ") + relation_of(line, said) + rest;
   }
   if (line.reason == "as shown") return "Therefore " + line.claim + ", as shown.";
-  if (line.reason.empty()) return (concludes ? "Therefore " : "So ") + said[0] + rest;
+  if (line.reason.empty()) return (concludes ? "Therefore " : "So ") + relation_of(line, said) + rest;
   if (!named.empty()) {
     std::vector<std::string> claims;
     for (const int number : named) {
@@ -91,12 +102,12 @@ std::string sentence(const ProofLines& proof, std::size_t i, const References& r
                                      [&](const ProofLine& other) { return other.number == number; });
       if (used != proof.lines.end()) claims.push_back(relations(*used).back());
     }
-    return "Because " + enumerate(claims) + ", it follows that " + said[0] + ", " + because(line.reason) + rest;
+    return "Because " + enumerate(claims) + ", it follows that " + relation_of(line, said) + ", " + because(line.reason) + rest;
   }
   std::string lead = "So ";
   if (line.uses.empty()) lead = first ? "First, " : i % 2 == 1 ? "Also, " : "Moreover, ";
   if (concludes) lead = "Therefore ";
-  return lead + said[0] + ", " + because(line.reason) + rest;
+  return lead + relation_of(line, said) + ", " + because(line.reason) + rest;
 }
 
 }  // namespace

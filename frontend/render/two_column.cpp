@@ -14,10 +14,11 @@ namespace {
 constexpr std::size_t widest_claim = 56;  // a longer row pushes its reason to the next line
 constexpr std::size_t gap = 3;
 
-// The rows of a claim as they stand in the left column.
-std::vector<std::string> rows_in_column(const ProofLine& line) {
+// The rows of a claim as they stand in the left column: "=" under "=", also where a line goes on with the one before,
+// whose sign stands at `indent`.
+std::vector<std::string> rows_in_column(const ProofLine& line, std::size_t& indent) {
   std::vector<std::string> rows = rows_of_claim(line);
-  std::size_t indent = 4;
+  if (!rows.empty() && !rows.front().starts_with('=')) indent = 4;
   for (std::string& row : rows) {
     if (row.starts_with('=')) {
       row.insert(0, indent, ' ');
@@ -39,9 +40,9 @@ std::string without_trailing_spaces(std::string line) {
 std::vector<std::string> two_column_lines(const ProofLines& proof, std::size_t width) {
   const References references = references_of(proof);
   std::vector<std::vector<std::string>> claims;
-  std::size_t claim_width = 0;
+  std::size_t claim_width = 0, indent = 4;
   for (const ProofLine& line : proof.lines) {
-    claims.push_back(rows_in_column(line));
+    claims.push_back(rows_in_column(line, indent));
     for (const std::string& row : claims.back()) {
       const std::size_t row_width = display_width(row);
       if (row_width <= widest_claim) claim_width = std::max(claim_width, row_width);

@@ -1,5 +1,6 @@
 #include "prover/reading/claim_rows.hpp"
 
+#include <algorithm>
 #include <optional>
 
 #include "prover/reading/number_text.hpp"
@@ -8,31 +9,6 @@ namespace prover {
 
 namespace {
 
-std::string value_text(UnknownId u, const Rational& value, const NameBook& names) {
-  return names.is_angle(u) ? degrees_text(value) : number_text(value);
-}
-
-// u = ratio · t + rest, when the two are tied by what is known.
-struct Tied {
-  Rational ratio, rest;
-};
-std::optional<Tied> tied(UnknownId u, UnknownId t, const LinearSystem& known) {
-  if (u == t) return Tied{1, 0};
-  const Form fu = known.reduce(Form::of(u)), ft = known.reduce(Form::of(t));
-  if (ft.terms.size() != 1 || fu.terms.size() != 1 || fu.terms[0].first != ft.terms[0].first) return std::nullopt;
-  const Rational ratio = fu.terms[0].second / ft.terms[0].second;
-  return Tied{ratio, fu.constant - ratio * ft.constant};
-}
-
-std::string multiple(const Rational& c, const std::string& what) {
-  if (c.is_one()) return what;
-  if (c == Rational(1, 2)) return "½" + what;
-  if (c.is_integer()) return c.to_string() + what;
-  const std::string decimal = number_text(c);
-  return decimal.find('/') == std::string::npos && decimal.find('.') != std::string::npos ? decimal + what
-                                                                                          : "(" + c.to_string() + ")" + what;
-}
-
 void append(std::string& text, bool positive, const std::string& what) {
   if (text.empty())
     text = positive ? what : "−" + what;
@@ -40,222 +16,397 @@ void append(std::string& text, bool positive, const std::string& what) {
     text += (positive ? " + " : " − ") + what;
 }
 
-// The equation solved for t when every other term is known: "180° − 52° − 64°".
-std::string solved_side(const Form& claim, UnknownId t, const Rational& ct, const LinearSystem& known,
-                        const NameBook& names) {
-  std::string text;
-  const bool degrees = names.has_angle(claim);
-  auto number = [&](const Rational& v) { return degrees ? degrees_text(v) : number_text(v); };
-  const Rational sign = ct.sign() > 0 ? Rational(-1) : Rational(1);  // move the rest to the other side
-  const Rational constant = claim.constant * sign;
-  if (constant.sign() > 0) append(text, true, number(constant));
-  for (const bool positive : {true, false})
+Rational magnitude(const Rational& c) { return c.sign() < 0 ? -c : c; }
+
+bool is_equality(const Form& claim) {
+  return claim.terms.size() == 2 && claim.constant.is_zero() && (claim.terms[0].second + claim.terms[1].second).is_zero();
+}
+
+// One claim, written by the first of several ways that fits.
+class Writer {
+ public:
+  Writer(const Form& claim, const Known& known, const NameBook& names, const RowOptions& options)
+      : claim_(claim), known_(known), names_(names), options_(options), degrees_(names.has_angle(claim)), after_(known.system()) {
     for (const auto& [u, c] : claim.terms) {
-      if (u == t) continue;
-      const Rational moved = c * sign;
-      if ((moved.sign() > 0) != positive) continue;
-      const Rational size = positive ? moved : -moved;
-      const std::string value = value_text(u, *known.value(u), names);
-      append(text, positive, size.is_one() ? value : multiple(size, "") + " × " + value);
+      if (const auto size = known.size(u)) {
+        out_.values_used.push_back(u);
+        out_.in_letter |= !size->is_number();
+      } else {
+        open_.push_back(u);
+      }
     }
-  if (constant.sign() < 0) append(text, false, number(-constant));
-  return text;
-}
-
-// All numbers are known and do not fit: "but 50° + 55° + 80° = 185°".
-std::string conflict_row(const Form& claim, const LinearSystem& known, const NameBook& names) {
-  std::string text;
-  Rational total;
-  for (const auto& [u, c] : claim.terms) {
-    const Rational value = *known.value(u), size = c.sign() > 0 ? c : -c;
-    append(text, c.sign() > 0, size.is_one() ? value_text(u, value, names) : number_text(size) + " × " + value_text(u, value, names));
-    total += c * value;
+    after_.add(claim);
   }
-  const std::string sum = names.has_angle(claim) ? degrees_text(total) : number_text(total);
-  return claim.terms.size() > 1 ? "but " + text + " = " + sum : "but " + names.of(claim.terms[0].first) + " = " + text;
-}
 
-// The claim with every open unknown written as a multiple of t: Σ multiples = total, numbers moved to the right.
-struct InTermsOf {
-  std::vector<Rational> multiples;
-  Rational coefficient;           // their sum
-  Rational total;
-  bool plain = true;              // every unknown is a multiple of t, with nothing added
-  std::vector<Form> relations;    // by which the unknowns are tied to t
+  ClaimRows write() {
+    if (open_.empty()) {
+      if (!solve_for_letter()) exclude();
+    } else if (open_.size() == 1) {
+      solve_for_the_open_one();
+    } else if (!solve_beside_a_known_group() && !solve_in_terms_of_one()) {
+      put_in_what_is_known();
+    }
+    return std::move(out_);
+  }
+
+ private:
+  std::string amount(const Rational& v) const { return degrees_ ? degrees_text(v) : number_text(v); }
+  std::string size_text(UnknownId u, const Size& size) const { return known_.text(size, names_.is_angle(u)); }
+  // A known size as a term of a sum, `count` times.
+  void append_size(std::string& text, bool positive, const Rational& count, UnknownId u) const {
+    const Size size = *known_.size(u);
+    if (size.is_number()) {
+      const std::string value = size_text(u, size);
+      append(text, positive, count.is_one() ? value : multiple_text(count, "") + " × " + value);
+    } else if (size.rest.is_zero()) {
+      append(text, positive == (size.multiple.sign() > 0), multiple_text(magnitude(count * size.multiple), known_.letter()));
+    } else if (count.is_one() && positive) {
+      append(text, true, size_text(u, size));
+    } else {
+      append(text, positive, (count.is_one() ? "" : multiple_text(count, "")) + "(" + size_text(u, size) + ")");
+    }
+  }
+  // What stands on the other side when `t` is moved out: "180° − 52° − 64°". Terms in `left_out` are passed over.
+  std::string other_side(const Rational& ct, const std::vector<UnknownId>& left_out) const {
+    const Rational sign = ct.sign() > 0 ? Rational(-1) : Rational(1);
+    const Rational constant = claim_.constant * sign;
+    std::string text;
+    if (constant.sign() > 0) append(text, true, amount(constant));
+    for (const bool positive : {true, false})
+      for (const auto& [u, c] : claim_.terms) {
+        if (std::find(left_out.begin(), left_out.end(), u) != left_out.end()) continue;
+        const Rational moved = c * sign;
+        if ((moved.sign() > 0) == positive) append_size(text, positive, magnitude(moved), u);
+      }
+    if (constant.sign() < 0) append(text, false, amount(-constant));
+    return text;
+  }
+  static std::string divided(std::string side, const Rational& size) {
+    if (size.is_one()) return side;
+    const Rational inverse = Rational(1) / size;
+    const bool times = size < Rational(1) && inverse.is_integer();
+    if (side.find(' ') != side.npos) side = "(" + side + ")";
+    return times ? inverse.to_string() + " × " + side : side + " ÷ " + number_text(size);
+  }
+
+  void solve_for_the_open_one() {
+    const UnknownId t = open_[0];
+    const Rational ct = claim_.coefficient(t);
+    Size size{0, claim_.constant};
+    for (const auto& [u, c] : claim_.terms)
+      if (u != t) size = size + c * *known_.size(u);
+    size = (Rational(-1) / ct) * size;
+    const std::string answer = size_text(t, size);
+    if (size.is_number()) {
+      out_.settled = t;
+      out_.value = size.rest;
+    }
+    if (!size.is_number()) {
+      out_.in_letter = true;
+      out_.told.push_back(Form::of(t).add(Form::of(known_.called()), -size.multiple).add(Form::number(-size.rest)));
+    }
+    if (claim_.terms.size() == 1) {
+      out_.rows = {names_.of(t) + " = " + answer};
+      return;
+    }
+    if (is_equality(claim_)) {
+      const UnknownId other = claim_.terms[0].first == t ? claim_.terms[1].first : claim_.terms[0].first;
+      const std::string named = names_.of(other);
+      out_.rows = {names_.of(t) + " = " + named + (named == answer ? "" : " = " + answer)};
+      return;
+    }
+    const std::string side = divided(other_side(ct, {t}), magnitude(ct));
+    // A whole made of parts keeps its parts' names.
+    if (claim_.constant.is_zero() && magnitude(ct).is_one() && claim_.terms.size() == 3) {
+      Form rest;
+      for (const auto& [u, c] : claim_.terms)
+        if (u != t) rest.terms.emplace_back(u, ct.sign() > 0 ? -c : c);
+      out_.rows = {names_.of(t) + " = " + names_.sum(rest)};
+      const bool obvious = !size.is_number() && std::all_of(rest.terms.begin(), rest.terms.end(), [&](const auto& r) {
+        return known_.size(r.first)->rest.is_zero();
+      });
+      if (!obvious) out_.rows.push_back("= " + side);
+    } else {
+      out_.rows = {names_.of(t) + " = " + side};
+    }
+    if (side != answer && side != turned(size, names_.is_angle(t))) out_.rows.push_back("= " + answer);
+  }
+  // "36° + x" for "x + 36°".
+  std::string turned(const Size& size, bool degrees) const {
+    if (size.is_number() || size.rest.sign() <= 0 || size.multiple.sign() <= 0) return {};
+    return (degrees ? degrees_text(size.rest) : number_text(size.rest)) + " + " + multiple_text(size.multiple, known_.letter());
+  }
+
+  // Everything is known in terms of the letter: "so x + 2x + 2x = 180°", "x = 36°".
+  bool solve_for_letter() {
+    const UnknownId t = known_.called();
+    if (!t.valid() || known_.value(t) || !after_.value(t)) return false;
+    out_.rows = {names_.equation(claim_)};
+    std::string left, right;
+    for (const auto& [u, c] : claim_.terms) append_size(c.sign() > 0 ? left : right, true, magnitude(c), u);
+    if (claim_.constant.sign() < 0) append(right, true, amount(-claim_.constant));
+    if (claim_.constant.sign() > 0) append(left, true, amount(claim_.constant));
+    if (right.empty()) right = "0";
+    if (left.empty()) left = "0";
+    if (out_.rows[0] != left + " = " + right) out_.rows.push_back("so " + left + " = " + right);
+    out_.settled = t;
+    out_.value = *after_.value(t);
+    const std::string asked = options_.wanted.contains(t) ? names_.of(t) + " = " : "";
+    out_.rows.push_back("so " + asked + known_.letter() + " = " + (names_.is_angle(t) ? degrees_text(out_.value) : number_text(out_.value)));
+    return true;
+  }
+
+  // All numbers are known. When they do not fit: "but 50° + 55° + 80° = 185°", "but 110° is not 45° + 75° = 120°".
+  void exclude() {
+    out_.rows = {names_.equation(claim_)};
+    if (known_.reduce(claim_).is_zero()) return;
+    if (claim_.terms.size() == 1) {
+      out_.rows.push_back("but " + names_.of(claim_.terms[0].first) + " = " + size_text(claim_.terms[0].first, *known_.size(claim_.terms[0].first)));
+      return;
+    }
+    if (is_equality(claim_)) {
+      std::string both;
+      for (const auto& [u, c] : claim_.terms) both += (both.empty() ? "but " : " and ") + names_.of(u) + " = " + size_text(u, *known_.size(u));
+      out_.rows.push_back(both);
+      return;
+    }
+    std::string side[2];
+    Rational total[2];
+    int terms[2] = {0, 0};
+    for (const auto& [u, c] : claim_.terms) {
+      const int s = c.sign() > 0 ? 0 : 1;
+      append_size(side[s], true, magnitude(c), u);
+      total[s] += magnitude(c) * *known_.value(u);
+      ++terms[s];
+    }
+    const int s = claim_.constant.sign() > 0 ? 0 : 1;
+    if (!claim_.constant.is_zero()) {
+      if (side[s].empty()) {  // a sum with a fixed value
+        const int o = 1 - s;
+        out_.rows.push_back("but " + side[o] + " = " + amount(total[o]));
+        return;
+      }
+      append(side[s], true, amount(magnitude(claim_.constant)));
+      total[s] += magnitude(claim_.constant);
+      ++terms[s];
+    }
+    const auto full = [&](int k) { return terms[k] > 1 ? side[k] + " = " + amount(total[k]) : side[k]; };
+    const int first = terms[0] <= terms[1] ? 0 : 1;
+    out_.rows.push_back("but " + side[first] + " is not " + full(1 - first));
+  }
+
+  // "∠AED = 180° − (∠DAE + ∠ADE)", "= 180° − 90°", "= 90°": the others are known together though not one by one.
+  bool solve_beside_a_known_group() {
+    std::vector<UnknownId> targets;
+    for (const UnknownId u : open_)
+      if (options_.wanted.contains(u)) targets.insert(targets.begin(), u);
+      else targets.push_back(u);
+    for (const UnknownId t : targets) {
+      const Rational ct = claim_.coefficient(t);
+      if (!after_.value(t) || !magnitude(ct).is_one()) continue;
+      Form group;
+      int positive = 0;
+      for (const auto& [u, c] : claim_.terms) {
+        if (u == t || known_.size(u)) continue;
+        const Rational moved = ct.sign() > 0 ? -c : c;
+        group.terms.emplace_back(u, moved);
+        positive += moved.sign() > 0;
+      }
+      const int all = static_cast<int>(group.terms.size());
+      if (all < 2 || (positive != 0 && positive != all)) continue;
+      const Form together = known_.reduce(group);
+      if (!together.terms.empty() || together.constant.is_zero()) continue;
+      const Rational total = together.constant;
+      group.constant = -total;
+      out_.relations_used = {group};
+      Form shown = positive == all ? group : -group;
+      shown.constant = 0;
+      std::vector<UnknownId> left_out{t};
+      for (const auto& [u, c] : group.terms) left_out.push_back(u);
+      const std::string rest = other_side(ct, left_out);
+      std::string named = rest, counted = rest;
+      append(named, positive == all, positive == all || rest.empty() ? names_.sum(shown) : "(" + names_.sum(shown) + ")");
+      append(counted, positive == all, amount(magnitude(total)));
+      out_.settled = t;
+      out_.value = *after_.value(t);
+      out_.rows = {names_.of(t) + " = " + named, "= " + counted};
+      if (const std::string answer = amount(out_.value); counted != answer) out_.rows.push_back("= " + answer);
+      return true;
+    }
+    return false;
+  }
+
+  // The claim with every open unknown written as a multiple of t: Σ multiples = total, numbers moved to the right.
+  struct InTermsOf {
+    std::vector<Rational> multiples;
+    Rational coefficient;         // their sum
+    Rational total;
+    bool plain = true, whole = true;  // nothing added to a multiple; all multiples whole
+    int rests = 0;                    // how many have something added
+    std::vector<Form> relations;  // by which the unknowns are tied to t
+  };
+  std::optional<InTermsOf> in_terms_of(UnknownId t) const {
+    InTermsOf out;
+    out.total = -claim_.constant;
+    const Form ft = known_.reduce(Form::of(t));
+    for (const auto& [u, c] : claim_.terms) {
+      if (const auto v = known_.value(u)) {
+        out.total -= c * *v;
+        continue;
+      }
+      const Form fu = known_.reduce(Form::of(u));
+      Rational ratio = 1, rest = 0;
+      if (u != t) {
+        if (ft.terms.size() != 1 || fu.terms.size() != 1 || fu.terms[0].first != ft.terms[0].first) return std::nullopt;
+        ratio = fu.terms[0].second / ft.terms[0].second;
+        rest = fu.constant - ratio * ft.constant;
+        out.relations.push_back(Form::of(u).add(Form::of(t), -ratio).add(Form::number(-rest)));
+      }
+      out.multiples.push_back(c * ratio);
+      out.coefficient += out.multiples.back();
+      out.total -= c * rest;
+      out.plain &= rest.is_zero();
+      out.rests += !rest.is_zero();
+      out.whole &= out.multiples.back().is_integer();
+    }
+    if (out.coefficient.is_zero()) return std::nullopt;
+    return out;
+  }
+
+  // Several unknowns that are tied to one: write all in terms of it and solve.
+  bool solve_in_terms_of_one() {
+    std::vector<UnknownId> targets = open_;
+    for (const UnknownId u : options_.wanted)
+      if (!known_.value(u)) targets.insert(targets.begin(), u);
+    // An unknown number (x) carries the others where there is one.
+    for (const UnknownId u : names_.numbers()) targets.insert(targets.begin(), u);
+    std::optional<InTermsOf> best;
+    UnknownId t;
+    for (const UnknownId candidate : targets) {
+      if (known_.value(candidate) || !after_.value(candidate)) continue;
+      auto solved = in_terms_of(candidate);
+      if (!solved) continue;
+      const auto worse = [](const InTermsOf& s) { return std::pair(!s.whole, s.rests); };
+      if (best && worse(*best) <= worse(*solved)) continue;
+      best = std::move(solved);
+      t = candidate;
+      if (names_.is_number(t)) break;
+    }
+    if (!best) return false;
+    out_.settled = out_.solved_for = t;
+    out_.value = *after_.value(t);
+    out_.relations_used = best->relations;
+    const std::string answer = names_.is_angle(t) ? degrees_text(out_.value) : number_text(out_.value);
+    const std::string side = best->plain && !names_.is_number(t) ? quotient(*best) : "";
+    if (!side.empty()) {
+      out_.rows = {names_.of(t) + " = " + side};
+      if (side != answer) out_.rows.push_back("= " + answer);
+      return true;
+    }
+    out_.rows = {names_.equation(claim_)};
+    if (const std::string row = collected(*best, t); !row.empty()) out_.rows.push_back(row);
+    out_.rows.push_back("so " + names_.of(t) + " = " + answer);
+    return true;
+  }
+
+  // "(180° − 52°) ÷ 2": the constant less what is known, divided among the equal parts.
+  std::string quotient(const InTermsOf& solved) const {
+    const bool turn = solved.coefficient.sign() < 0;  // so that the unknown is counted positively
+    std::string side;
+    const Rational right = -claim_.constant;
+    if (!right.is_zero()) append(side, (right.sign() > 0) != turn, amount(magnitude(right)));
+    for (const auto& [u, c] : claim_.terms)
+      if (known_.value(u)) append_size(side, (c.sign() < 0) != turn, magnitude(c), u);
+    return side.empty() ? side : divided(side, magnitude(solved.coefficient));
+  }
+
+  // "so 5∠KNL = 360°", or with an unknown number, whose terms keep their places, "so 2x + 3x = 90".
+  std::string collected(const InTermsOf& solved, UnknownId t) const {
+    if (names_.is_number(t)) {
+      std::string left;
+      for (const Rational& m : solved.multiples) append(left, m.sign() > 0, multiple_text(magnitude(m), names_.of(t)));
+      return "so " + left + " = " + number_text(solved.total);
+    }
+    Rational factor = solved.coefficient.sign() > 0 ? Rational(1) : Rational(-1);
+    for (std::int64_t k = 2; k <= 12 && !(solved.coefficient * factor).is_integer(); ++k)
+      if ((solved.coefficient * Rational(k)).is_integer()) factor *= Rational(k);
+    const Rational count = solved.coefficient * factor, total = solved.total * factor;
+    if (count.is_one()) return {};
+    return "so " + multiple_text(count, names_.of(t)) + " = " + amount(total);
+  }
+
+  // Not solved: the equation as it stands, and with known numbers put in and parts that the givens make equal written
+  // as one: "so ∠DEF + ∠DFE = 118°", "∠GHF = 2∠GHJ".
+  void put_in_what_is_known() {
+    out_.in_letter = false;
+    Form put_in = Form::number(claim_.constant);
+    std::vector<UnknownId> values;
+    std::vector<std::pair<UnknownId, Form>> kept;  // with what the givens make of them
+    bool merged = false;
+    for (const auto& [u, c] : claim_.terms) {
+      if (const auto v = known_.value(u)) {
+        put_in.add(Form::number(c * *v));
+        values.push_back(u);
+        continue;
+      }
+      const Form form = options_.given->reduce(Form::of(u));
+      const auto same = std::find_if(kept.begin(), kept.end(), [&](const auto& k) { return k.second == form; });
+      UnknownId name = u;
+      if (same != kept.end() && !form.terms.empty()) {
+        merged = true;
+        name = same->first;
+      } else {
+        const auto better = options_.preferred->find(u);
+        const bool twice = std::count_if(claim_.terms.begin(), claim_.terms.end(), [&](const auto& t) {
+          return options_.given->reduce(Form::of(t.first)) == form;
+        }) > 1;
+        if (twice && better != options_.preferred->end()) name = better->second;
+        kept.emplace_back(name, form);
+      }
+      if (name != u) out_.relations_used.push_back(Form::of(u).add(Form::of(name), -1));
+      put_in.add(Form::of(name), c);
+    }
+    out_.rows = {names_.equation(claim_)};
+    out_.values_used = values;
+    if ((!merged && values.empty()) || put_in.terms.empty()) {
+      out_.relations_used.clear();
+      out_.values_used.clear();
+      return;
+    }
+    out_.told.push_back(put_in);
+    // An open whole keeps its place: "∠BAV = ∠BAC + ∠CAV", "= ∠BAC + 60°".
+    for (const auto& [whole, c] : put_in.terms) {
+      const bool others_opposite = std::all_of(claim_.terms.begin(), claim_.terms.end(), [&](const auto& t) {
+        return t.first == whole || t.second.sign() != c.sign();
+      });
+      if (merged || !others_opposite || !magnitude(c).is_one() || claim_.terms.size() < 3 || !claim_.constant.is_zero()) continue;
+      Form rest = c.sign() > 0 ? -put_in : put_in, named = c.sign() > 0 ? -claim_ : claim_;
+      rest.add(Form::of(whole));
+      named.add(Form::of(whole));
+      out_.rows = {names_.of(whole) + " = " + names_.sum(named), "= " + names_.sum(rest)};
+      return;
+    }
+    const std::string row = names_.equation(put_in);
+    if (options_.merged_only && values.empty())
+      out_.rows = {row};
+    else
+      out_.rows.push_back("so " + row);
+  }
+
+  const Form& claim_;
+  const Known& known_;
+  const NameBook& names_;
+  const RowOptions& options_;
+  const bool degrees_;
+  LinearSystem after_;
+  std::vector<UnknownId> open_;
+  ClaimRows out_;
 };
-std::optional<InTermsOf> in_terms_of(const Form& claim, UnknownId t, const LinearSystem& known) {
-  InTermsOf out;
-  out.total = -claim.constant;
-  for (const auto& [u, c] : claim.terms) {
-    if (const auto v = known.value(u)) {
-      out.total -= c * *v;
-      continue;
-    }
-    const auto tie = tied(u, t, known);
-    if (!tie) return std::nullopt;
-    out.multiples.push_back(c * tie->ratio);
-    out.coefficient += out.multiples.back();
-    out.total -= c * tie->rest;
-    out.plain = out.plain && tie->rest.is_zero();
-    if (u != t) out.relations.push_back(Form::of(u).add(Form::of(t), -tie->ratio).add(Form::number(-tie->rest)));
-  }
-  if (out.coefficient.is_zero()) return std::nullopt;
-  return out;
-}
-
-// "(180° − 52°) ÷ 2": the constant less what is known, divided among the equal parts.
-std::string quotient(const Form& claim, const InTermsOf& solved, const LinearSystem& known, const NameBook& names) {
-  const bool degrees = names.has_angle(claim);
-  auto amount = [&](const Rational& v) { return degrees ? degrees_text(v) : number_text(v); };
-  const bool turn = solved.coefficient.sign() < 0;  // so that the unknown is counted positively
-  std::string side;
-  const Rational right = -claim.constant;
-  if (!right.is_zero()) append(side, (right.sign() > 0) != turn, amount(right.sign() > 0 ? right : -right));
-  for (const auto& [u, c] : claim.terms)
-    if (const auto v = known.value(u)) {
-      const Rational size = c.sign() > 0 ? c : -c;
-      append(side, (c.sign() < 0) != turn, size.is_one() ? amount(*v) : number_text(size) + " × " + amount(*v));
-    }
-  const Rational size = turn ? -solved.coefficient : solved.coefficient;
-  if (side.empty() || size.is_one()) return side;
-  if (side.find(' ') != std::string::npos) side = "(" + side + ")";
-  const Rational inverse = Rational(1) / size;
-  return size < Rational(1) && inverse.is_integer() ? inverse.to_string() + " × " + side
-                                                    : side + " ÷ " + number_text(size);
-}
-
-// "so 5∠KNL = 360°", or with an unknown number, whose terms keep their places, "so 2x + 3x = 90".
-std::string collected(const Form& claim, const InTermsOf& solved, UnknownId t, const NameBook& names) {
-  if (names.is_number(t)) {
-    std::string left;
-    for (const Rational& m : solved.multiples) append(left, m.sign() > 0, multiple(m.sign() > 0 ? m : -m, names.of(t)));
-    return "so " + left + " = " + number_text(solved.total);
-  }
-  Rational factor = solved.coefficient.sign() > 0 ? Rational(1) : Rational(-1);
-  for (std::int64_t k = 2; k <= 12 && !(solved.coefficient * factor).is_integer(); ++k)
-    if ((solved.coefficient * Rational(k)).is_integer()) factor *= Rational(k);
-  const Rational count = solved.coefficient * factor, total = solved.total * factor;
-  if (count.is_one()) return {};
-  return "so " + multiple(count, names.of(t)) + " = " + (names.has_angle(claim) ? degrees_text(total) : number_text(total));
-}
 
 }  // namespace
 
-ClaimRows claim_rows(const Form& claim, const LinearSystem& known, const NameBook& names,
-                     const std::set<UnknownId>& wanted) {
-  ClaimRows out;
-  std::vector<UnknownId> open;
-  for (const auto& [u, c] : claim.terms) {
-    if (known.value(u))
-      out.values_used.push_back(u);
-    else
-      open.push_back(u);
-  }
-  LinearSystem after = known;
-  after.add(claim);
-  if (open.size() == 1) {
-    const UnknownId t = open[0];
-    const Rational ct = claim.coefficient(t);
-    const auto value = after.value(t);
-    if (!value) {
-      out.rows = {names.equation(claim)};
-      return out;
-    }
-    out.settled = t;
-    out.value = *value;
-    const std::string answer = value_text(t, *value, names);
-    const bool equality = claim.terms.size() == 2 && claim.constant.is_zero() &&
-                          (claim.terms[0].second + claim.terms[1].second).is_zero();
-    if (claim.terms.size() == 1) {
-      out.rows = {names.of(t) + " = " + answer};
-    } else if (equality) {
-      const UnknownId other = claim.terms[0].first == t ? claim.terms[1].first : claim.terms[0].first;
-      out.rows = {names.of(t) + " = " + names.of(other) + " = " + answer};
-    } else {
-      const Rational size = ct.sign() > 0 ? ct : -ct;
-      std::string side = solved_side(claim, t, ct, known, names);
-      if (!size.is_one())
-        side = size < Rational(1) && (Rational(1) / size).is_integer()
-                   ? (Rational(1) / size).to_string() + " × (" + side + ")"
-                   : "(" + side + ") ÷ " + size.to_string();
-      // A whole made of parts keeps its parts' names.
-      if (claim.constant.is_zero() && size.is_one() && claim.terms.size() == 3) {
-        Form rest;
-        for (const auto& [u, c] : claim.terms)
-          if (u != t) rest.terms.emplace_back(u, ct.sign() > 0 ? -c : c);
-        out.rows = {names.of(t) + " = " + names.sum(rest), "= " + side, "= " + answer};
-      } else {
-        out.rows = {names.of(t) + " = " + side, "= " + answer};
-      }
-    }
-    return out;
-  }
-  out.rows = {names.equation(claim)};
-  if (open.empty() && !known.reduce(claim).is_zero()) out.rows.push_back(conflict_row(claim, known, names));
-  if (open.size() < 2) return out;
-  // Several unknowns that are tied to one: write all in terms of it and solve.
-  std::vector<UnknownId> targets = open;
-  for (UnknownId u : wanted)
-    if (!known.value(u)) targets.insert(targets.begin(), u);
-  // An unknown number (x) carries the others where there is one.
-  for (UnknownId u : names.numbers()) targets.insert(targets.begin(), u);
-  for (UnknownId t : targets) {
-    const auto value = after.value(t);
-    if (!value || known.value(t)) continue;
-    const auto solved = in_terms_of(claim, t, known);
-    if (!solved) continue;
-    out.settled = t;
-    out.value = *value;
-    out.relations_used = solved->relations;
-    const std::string answer = value_text(t, *value, names);
-    const std::string side = solved->plain && !names.is_number(t) ? quotient(claim, *solved, known, names) : "";
-    if (!side.empty()) {
-      out.rows = {names.of(t) + " = " + side, "= " + answer};
-    } else {
-      if (const std::string row = collected(claim, *solved, t, names); !row.empty()) out.rows.push_back(row);
-      out.rows.push_back(names.of(t) + " = " + answer);
-    }
-    return out;
-  }
-  out.values_used.clear();  // the equation stands as it is: no number was put in
-  return out;
-}
-
-std::vector<std::string> goal_rows(const Goal& goal, const std::vector<Form>& forms, const LinearSystem& known,
-                                   const NameBook& names, const Names& points) {
-  std::vector<std::string> rows;
-  if (goal.kind == GoalKind::prove) {
-    for (const Phrase& claim : goal.claims) rows.push_back(describe(claim, points));
-    return rows;
-  }
-  if (forms.empty()) return rows;
-  const Expression& asked = goal.claims[0].relation.expressions[0];
-  const std::string what = describe(asked, points);
-  // forms[0] is "asked − value = 0"; print the parts where more than one was asked for.
-  const Form& form = forms[0];
-  std::string parts;
-  for (const auto& [u, c] : form.terms) {
-    const auto v = known.value(u);
-    if (!v) {
-      parts.clear();
-      break;
-    }
-    append(parts, c.sign() > 0, multiple(c.sign() > 0 ? c : -c, value_text(u, *v, names)));
-  }
-  const bool degrees = names.has_angle(form);
-  const auto* angle = asked.terms.size() == 1 ? std::get_if<Angle>(&asked.terms[0].quantity) : nullptr;
-  if (angle && angle->reflex && form.terms.size() == 1 && known.value(form.terms[0].first)) {
-    const Rational plain = *known.value(form.terms[0].first);
-    rows = {what + " = 360° − " + degrees_text(plain), "= " + degrees_text(Rational(360) - plain)};
-    return rows;
-  }
-  const Rational total = -form.constant;
-  const std::string answer = degrees ? degrees_text(total) : number_text(total);
-  if (form.terms.size() > 1 && !parts.empty())
-    rows = {what + " = " + parts, "= " + answer};
-  else
-    rows = {what + " = " + answer};
-  return rows;
+ClaimRows claim_rows(const Form& claim, const Known& known, const NameBook& names, const RowOptions& options) {
+  return Writer(claim, known, names, options).write();
 }
 
 }  // namespace prover

@@ -1,5 +1,7 @@
 #include "prover/reading/name_book.hpp"
 
+#include <algorithm>
+
 #include "prover/reading/number_text.hpp"
 #include "prover/statement/meaning.hpp"
 
@@ -23,6 +25,11 @@ void NameBook::note(const Phrase& phrase, const Arrangement& arrangement, Unknow
         unknowns[meaning.forms[0].terms[0].first].kind == UnknownKind::fact)
       called_.try_emplace(meaning.forms[0].terms[0].first, prover::describe(phrase, names_));
   }
+  if ((phrase.predicate == Predicate::parallel || phrase.predicate == Predicate::perpendicular) && phrase.points.size() == 4)
+    for (const std::size_t i : {0, 2})
+      if (const LineId line = arrangement.line(phrase.points[i], phrase.points[i + 1]); line.valid())
+        lines_.try_emplace(line, names_.of(phrase.points[i]) + names_.of(phrase.points[i + 1]));
+  if (phrase.predicate == Predicate::triangle) triangles_.push_back(phrase.points);
   for (const Expression& expression : phrase.relation.expressions)
     for (const Term& term : expression.terms) {
       Expression one;
@@ -52,22 +59,25 @@ std::string NameBook::of(UnknownId unknown) const {
   return found != called_.end() ? found->second : prover::describe(unknowns_[unknown], names_);
 }
 
+std::string NameBook::line(LineId line) const {
+  const auto found = lines_.find(line);
+  return found == lines_.end() ? "" : found->second;
+}
+
+std::string NameBook::triangle(std::vector<PointId> corners) const {
+  std::sort(corners.begin(), corners.end(), [&](PointId a, PointId b) { return names_.of(a) < names_.of(b); });
+  for (const auto& named : triangles_)
+    if (std::is_permutation(named.begin(), named.end(), corners.begin(), corners.end())) corners = named;
+  std::string text;
+  for (const PointId p : corners) text += names_.of(p);
+  return text;
+}
+
 bool NameBook::has_angle(const Form& form) const {
   for (const auto& [u, c] : form.terms)
     if (is_angle(u)) return true;
   return false;
 }
-
-namespace {
-
-std::string times(const Rational& c, const std::string& what) {
-  if (c.is_one()) return what;
-  if (c == Rational(1, 2)) return "½" + what;
-  if (c == Rational(1, 3)) return "⅓" + what;
-  return c.is_integer() ? c.to_string() + what : "(" + c.to_string() + ")" + what;
-}
-
-}  // namespace
 
 std::string NameBook::sum(const Form& form) const {
   const bool degrees = has_angle(form);
@@ -79,10 +89,10 @@ std::string NameBook::sum(const Form& form) const {
       text += (positive ? " + " : " − ") + what;
   };
   for (const auto& [u, c] : form.terms)
-    if (c.sign() > 0) append(true, times(c, of(u)));
+    if (c.sign() > 0) append(true, multiple_text(c, of(u)));
   if (form.constant.sign() > 0) append(true, degrees ? degrees_text(form.constant) : number_text(form.constant));
   for (const auto& [u, c] : form.terms)
-    if (c.sign() < 0) append(false, times(-c, of(u)));
+    if (c.sign() < 0) append(false, multiple_text(-c, of(u)));
   if (form.constant.sign() < 0) append(false, degrees ? degrees_text(-form.constant) : number_text(-form.constant));
   return text.empty() ? "0" : text;
 }
@@ -110,7 +120,9 @@ std::string NameBook::equation(const Form& form) const {
   }
   if (l.empty()) l = "0";
   if (r.empty()) r = "0";
-  if (left.terms.size() > 1 && right.terms.size() == 1 && constant.is_zero()) std::swap(l, r);
+  // "∠GHF = 2∠GHJ" too, not the other way round.
+  const bool multiple_left = left.terms.size() == 1 && right.terms.size() == 1 && right.terms[0].second.is_one() && !left.terms[0].second.is_one();
+  if (((left.terms.size() > 1 && right.terms.size() == 1) || multiple_left) && constant.is_zero()) std::swap(l, r);
   return l + " = " + r;
 }
 

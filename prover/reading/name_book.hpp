@@ -14,6 +14,10 @@ class NameBook {
  public:
   NameBook(const Statement& statement, const Arrangement& arrangement, UnknownTable& unknowns);
   std::string of(UnknownId unknown) const;
+  // A line as a sentence about parallels or perpendiculars calls it; empty when none does.
+  std::string line(LineId line) const;
+  // The corners as a sentence orders them ("triangle KLM"), otherwise by their names.
+  std::string triangle(std::vector<PointId> corners) const;
   bool is_angle(UnknownId unknown) const { return unknowns_[unknown].kind == UnknownKind::angle; }
   bool is_number(UnknownId unknown) const { return unknowns_[unknown].kind == UnknownKind::number; }
   const std::vector<UnknownId>& numbers() const { return numbers_; }  // x, y, … as far as the problem uses them
@@ -29,6 +33,8 @@ class NameBook {
   const Names& names_;
   const UnknownTable& unknowns_;
   std::unordered_map<UnknownId, std::string> called_;
+  std::unordered_map<LineId, std::string> lines_;
+  std::vector<std::vector<PointId>> triangles_;
   std::vector<UnknownId> numbers_;
 };
 

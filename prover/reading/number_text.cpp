@@ -29,4 +29,14 @@ std::string number_text(const Rational& value) {
 
 std::string degrees_text(const Rational& value) { return number_text(value) + "°"; }
 
+std::string multiple_text(const Rational& factor, const std::string& what) {
+  if (factor.is_one()) return what;
+  if (factor == Rational(1, 2)) return "½" + what;
+  if (factor == Rational(1, 3)) return "⅓" + what;
+  const std::string number = number_text(factor);
+  return number.find('/') == number.npos && number.find("⅓") == number.npos && number.find("⅔") == number.npos
+             ? number + what
+             : "(" + factor.to_string() + ")" + what;
+}
+
 }  // namespace prover

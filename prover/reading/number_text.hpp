@@ -9,4 +9,7 @@ namespace prover {
 std::string number_text(const Rational& value);
 std::string degrees_text(const Rational& value);
 
+// "∠KLM", "2∠KLM", "½∠KLM", "1.5x", "(3/7)∠KLM".
+std::string multiple_text(const Rational& factor, const std::string& what);
+
 }  // namespace prover

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cassert>
-#include <tuple>
+#include <cstdint>
+#include <map>
+#include <queue>
+#include <set>
 
 #include "prover/algebra/linear_system.hpp"
 
@@ -10,55 +13,335 @@ namespace prover {
 
 namespace {
 
-bool shares_unknown(const Instance& a, const Instance& b) {
-  for (const Form& f : a.conclusions)
-    for (const auto& [u, c] : f.terms)
-      for (const auto* forms : {&b.conclusions, &b.premises})
-        for (const Form& g : *forms)
-          if (!g.coefficient(u).is_zero()) return true;
-  return false;
+// Linear forms modulo a prime, for speed: thousands of prefixes are compared. What comes out is checked exactly before
+// it is used, so a number that is zero by accident can do no harm.
+constexpr std::uint64_t kPrime = 2'147'483'647;
+using Row = std::vector<std::uint32_t>;  // coefficients, the constant last
+
+std::uint64_t power(std::uint64_t base, std::uint64_t exponent) {
+  std::uint64_t result = 1;
+  for (; exponent > 0; exponent /= 2, base = base * base % kPrime)
+    if (exponent % 2 == 1) result = result * base % kPrime;
+  return result;
+}
+std::uint32_t modulo(std::int64_t n) {
+  const std::int64_t p = static_cast<std::int64_t>(kPrime);
+  return static_cast<std::uint32_t>((n % p + p) % p);
+}
+std::uint32_t modulo(const Rational& r) {
+  if (const auto whole = r.to_int64()) return modulo(*whole);
+  const std::string text = r.to_string();  // "37/2": rare
+  const std::size_t slash = text.find('/');
+  const auto part = [](const std::string& digits) {
+    std::uint64_t value = 0;
+    for (const char c : digits)
+      if (c != '-') value = (value * 10 + static_cast<std::uint64_t>(c - '0')) % kPrime;
+    return value;
+  };
+  const std::uint64_t numerator = part(text.substr(0, slash)), denominator = slash == text.npos ? 1 : part(text.substr(slash + 1));
+  const std::uint64_t value = numerator * power(denominator, kPrime - 2) % kPrime;
+  return static_cast<std::uint32_t>(text[0] == '-' && value != 0 ? kPrime - value : value);
+}
+
+struct Echelon {
+  std::vector<Row> rows;             // each 1 at its pivot, which is its first unknown
+  std::vector<std::size_t> pivots;
+
+  void reduce(Row& row) const {
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      const std::uint64_t factor = row[pivots[i]];
+      if (factor == 0) continue;
+      for (std::size_t k = pivots[i]; k < row.size(); ++k)
+        if (rows[i][k] != 0)
+          row[k] = static_cast<std::uint32_t>((row[k] + (kPrime - factor) * rows[i][k]) % kPrime);
+    }
+  }
+  // Rows stay fully reduced, so that what is left of a form is what is really open.
+  void add(Row row) {
+    reduce(row);
+    std::size_t pivot = 0;
+    while (pivot + 1 < row.size() && row[pivot] == 0) ++pivot;
+    if (pivot + 1 >= row.size()) return;
+    const std::uint64_t inverse = power(row[pivot], kPrime - 2);
+    for (std::uint32_t& c : row) c = static_cast<std::uint32_t>(c * inverse % kPrime);
+    for (Row& other : rows) {
+      const std::uint64_t factor = other[pivot];
+      if (factor == 0) continue;
+      for (std::size_t k = 0; k < row.size(); ++k)
+        other[k] = static_cast<std::uint32_t>((other[k] + (kPrime - factor) * row[k]) % kPrime);
+    }
+    rows.push_back(std::move(row));
+    pivots.push_back(pivot);
+  }
+  bool entails(Row row) const {
+    reduce(row);
+    return std::all_of(row.begin(), row.end(), [](std::uint32_t c) { return c == 0; });
+  }
+  // What a line leaves open: unknowns beyond one, and one more when it is not just that two things are equal.
+  int left_open(Row row) const {
+    reduce(row);
+    const int open = static_cast<int>(row.size() - 1) - static_cast<int>(std::count(row.begin(), row.end() - 1, 0u));
+    if (open < 2) return 0;
+    std::uint64_t sum = 0;
+    for (std::size_t k = 0; k + 1 < row.size(); ++k) sum += row[k];
+    const bool equality = open == 2 && row.back() == 0 && sum % kPrime == 0;
+    return open - (equality ? 1 : 0);
+  }
+};
+
+struct Step {
+  std::vector<Row> premises, conclusions;
+  std::set<std::size_t> mentions;  // unknowns that the givens leave open, one for those that they tie together
+  RuleId rule;
+  bool wide = false;
+  std::vector<UnknownId> equal;    // the two things, when that they are equal is all it says
+};
+
+constexpr int kAgain = 1;  // a rule taken up again
+
+// The steps as rows, and what a prefix of them costs.
+class Steps {
+ public:
+  Steps(const std::vector<const Instance*>& first, const std::vector<const Instance*>& rest, const std::vector<Form>& goal,
+        UnknownId lettered = {}) {
+    LinearSystem given;
+    for (const Instance* i : first)
+      for (const Form& f : i->conclusions) given.add(f);
+    // As good as a number; which one does not matter, as long as nothing vanishes by accident.
+    if (lettered.valid()) given.add(Form::of(lettered).add(Form::number(Rational(10'007, 97))));
+    auto note = [&](const Form& f) {
+      for (const auto& [u, c] : f.terms) column_.emplace(u, column_.size());
+    };
+    for (const Instance* i : rest)
+      for (const auto* forms : {&i->premises, &i->conclusions})
+        for (const Form& f : *forms) note(given.reduce(f));
+    for (const Form& g : goal) note(given.reduce(g));
+    for (const Instance* i : rest) {
+      Step step;
+      step.rule = i->rule;
+      for (const Form& f : i->premises) step.premises.push_back(row(given.reduce(f), step.mentions));
+      for (const Form& f : i->conclusions) {
+        step.conclusions.push_back(row(given.reduce(f), step.mentions));
+        step.wide |= f.terms.size() > 2;
+        if (i->conclusions.size() == 1 && f.terms.size() == 2 && f.constant.is_zero())
+          step.equal = {f.terms[0].first, f.terms[1].first};
+      }
+      steps_.push_back(std::move(step));
+    }
+    for (const Form& g : goal) row(given.reduce(g), asked_);
+  }
+
+  std::size_t size() const { return steps_.size(); }
+  bool may_follow(const Echelon& known, std::size_t j) const {
+    const auto& premises = steps_[j].premises;
+    return std::all_of(premises.begin(), premises.end(), [&](const Row& p) { return known.entails(p); });
+  }
+  void say(Echelon& known, std::size_t j) const {
+    for (const Row& r : steps_[j].conclusions) known.add(r);
+  }
+  // What it costs to say j now. `said[i]`: i has been said; `last`: the step before, or size().
+  OrderCost cost(const Echelon& known, const std::vector<bool>& said, std::size_t last, std::size_t j) const {
+    OrderCost out;
+    for (const Row& r : steps_[j].conclusions) out.open += known.left_open(r);
+    if (last < size() && steps_[last].rule != steps_[j].rule)
+      for (std::size_t i = 0; i < size(); ++i)
+        if (said[i] && steps_[i].rule == steps_[j].rule) {
+          out.distance += kAgain;
+          break;
+        }
+    if (const bool goes_on = last < size() && share_one(last, j); !goes_on)
+      for (std::size_t i = 0; i < size(); ++i)
+        if (said[i] && share_one(i, j)) {
+          out.distance += kAgain;
+          break;
+        }
+    // After this line: everything mentioned so far that is still needed.
+    std::set<std::size_t> mentioned = steps_[j].mentions, needed = asked_;
+    for (std::size_t i = 0; i < size(); ++i) {
+      if (i == j) continue;
+      auto& into = said[i] ? mentioned : needed;
+      into.insert(steps_[i].mentions.begin(), steps_[i].mentions.end());
+    }
+    for (const std::size_t u : mentioned) out.distance += needed.contains(u);
+    const auto before = static_cast<int>(std::count(said.begin(), said.end(), true));
+    if (steps_[j].wide) out.narrow += before;
+    out.turned = static_cast<int>(std::count(said.begin(), said.begin() + static_cast<std::ptrdiff_t>(j), false));
+    return out;
+  }
+
+ private:
+  bool share_one(std::size_t i, std::size_t j) const {
+    const auto& a = steps_[i].equal;
+    const auto& b = steps_[j].equal;
+    return std::any_of(a.begin(), a.end(), [&](UnknownId u) { return std::find(b.begin(), b.end(), u) != b.end(); });
+  }
+  Row row(const Form& f, std::set<std::size_t>& mentions) const {
+    Row out(column_.size() + 1);
+    for (const auto& [u, c] : f.terms) {
+      const std::size_t at = column_.at(u);
+      mentions.insert(at);
+      out[at] = modulo(c);
+    }
+    out.back() = modulo(f.constant);
+    return out;
+  }
+
+  std::map<UnknownId, std::size_t> column_;
+  std::vector<Step> steps_;
+  std::set<std::size_t> asked_;
+};
+
+OrderCost operator+(const OrderCost& a, const OrderCost& b) {
+  return {a.open + b.open, a.distance + b.distance, a.narrow + b.narrow, a.turned + b.turned};
+}
+
+// The cheapest path through the sets of steps said so far (Dijkstra). What a step costs depends on the set and on the
+// step before, not on the order before that.
+std::vector<std::size_t> best_order(const Steps& steps) {
+  struct State {
+    std::uint32_t said = 0;
+    std::size_t last = 0;
+    auto operator<=>(const State&) const = default;
+  };
+  struct Reached {
+    OrderCost cost;
+    State from;
+    bool done = false;
+  };
+  const std::size_t n = steps.size();
+  const std::uint32_t all = (1u << n) - 1;
+  std::map<State, Reached> reached;
+  std::map<std::uint32_t, Echelon> known;  // by what has been said
+  using Entry = std::pair<OrderCost, State>;
+  std::priority_queue<Entry, std::vector<Entry>, std::greater<>> queue;
+  const State start{0, n};
+  reached[start] = {};
+  known[0] = {};
+  queue.push({{}, start});
+  while (!queue.empty()) {
+    const auto [cost, state] = queue.top();
+    queue.pop();
+    Reached& here = reached[state];
+    if (here.done) continue;
+    here.done = true;
+    if (state.said == all) {
+      std::vector<std::size_t> order;
+      for (State s = state; s.said != 0; s = reached[s].from) order.push_back(s.last);
+      std::reverse(order.begin(), order.end());
+      return order;
+    }
+    if (state.last < n && !known.contains(state.said)) {
+      Echelon next = known.at(state.said & ~(1u << state.last));
+      steps.say(next, state.last);
+      known.emplace(state.said, std::move(next));
+    }
+    const Echelon& so_far = known.at(state.said);
+    std::vector<bool> said(n);
+    for (std::size_t i = 0; i < n; ++i) said[i] = (state.said >> i & 1u) != 0;
+    for (std::size_t j = 0; j < n; ++j) {
+      if (said[j] || !steps.may_follow(so_far, j)) continue;
+      const State next{state.said | 1u << j, j};
+      const OrderCost total = cost + steps.cost(so_far, said, state.last, j);
+      const auto [at, fresh] = reached.try_emplace(next);
+      if (!fresh && (at->second.done || at->second.cost <= total)) continue;
+      at->second = {total, state, false};
+      queue.push({total, next});
+    }
+  }
+  return {};  // a prime divided something: the caller looks at the order exactly
+}
+
+std::vector<std::size_t> next_best_order(const Steps& steps) {
+  std::vector<std::size_t> order;
+  std::vector<bool> said(steps.size());
+  Echelon known;
+  std::size_t last = steps.size();
+  while (order.size() < steps.size()) {
+    std::size_t best = steps.size();
+    OrderCost least;
+    for (std::size_t j = 0; j < steps.size(); ++j) {
+      if (said[j] || !steps.may_follow(known, j)) continue;
+      const OrderCost cost = steps.cost(known, said, last, j);
+      if (best == steps.size() || cost < least) {
+        best = j;
+        least = cost;
+      }
+    }
+    if (best == steps.size()) return {};
+    steps.say(known, best);
+    said[best] = true;
+    order.push_back(last = best);
+  }
+  return order;
+}
+
+bool premises_first(const std::vector<const Instance*>& ordered) {
+  LinearSystem system;
+  for (const Instance* i : ordered) {
+    for (const Form& p : i->premises)
+      if (!system.entails(p)) return false;
+    for (const Form& f : i->conclusions) system.add(f);
+  }
+  return true;
+}
+
+// Givens and added lines stand first, whatever follows. A line that is added is known by its shape: no premises, two
+// places, and the one fact that they are joined.
+bool stands_first(const Instance& instance) {
+  return instance.hypothesis >= 0 || (instance.premises.empty() && instance.conclusions.size() == 1 &&
+                                      instance.places.size() == 2 && instance.conclusions[0].constant.is_zero() &&
+                                      instance.conclusions[0].terms.size() == 1);
 }
 
 }  // namespace
 
-std::vector<Instance> order_for_reading(std::vector<Instance> members) {
-  std::vector<Instance> ordered;
-  LinearSystem system;
-  auto say = [&](std::size_t i) {
-    for (const Form& f : members[i].conclusions) system.add(f);
-    ordered.push_back(std::move(members[i]));
-    members.erase(members.begin() + static_cast<std::ptrdiff_t>(i));
-  };
-  for (std::size_t i = 0; i < members.size();) {
-    if (members[i].hypothesis >= 0)
-      say(i);
-    else
-      ++i;
+OrderCost order_cost(const std::vector<Instance>& ordered, const std::vector<Form>& goal) {
+  std::vector<const Instance*> first, rest;
+  for (const Instance& i : ordered) (stands_first(i) ? first : rest).push_back(&i);
+  const Steps steps(first, rest, goal);
+  OrderCost total;
+  std::vector<bool> said(rest.size());
+  Echelon known;
+  for (std::size_t j = 0; j < rest.size(); ++j) {
+    total = total + steps.cost(known, said, j == 0 ? rest.size() : j - 1, j);
+    steps.say(known, j);
+    said[j] = true;
   }
-  while (!members.empty()) {
-    std::size_t best = members.size();
-    std::tuple<bool, bool, std::size_t, std::size_t> best_score;
-    for (std::size_t i = 0; i < members.size(); ++i) {
-      const Instance& m = members[i];
-      if (!std::all_of(m.premises.begin(), m.premises.end(), [&](const Form& p) { return system.entails(p); }))
-        continue;
-      std::size_t open = 99, terms = 99;  // unknowns that the line would leave open, and that it speaks of
-      for (const Form& f : m.conclusions) {
-        open = std::min(open, system.reduce(f).terms.size());
-        terms = std::min(terms, f.terms.size());
-      }
-      const bool linked = !ordered.empty() && ordered.back().hypothesis < 0 && shares_unknown(ordered.back(), m);
-      // Values as soon as they can be had; among open equations those between two things before sums.
-      const std::tuple<bool, bool, std::size_t, std::size_t> score{open > 1, open > 1 ? terms > 2 : !linked, open, linked ? 0 : 1};
-      if (best == members.size() || score < best_score) {
-        best = i;
-        best_score = score;
-      }
-    }
-    assert(best < members.size() && "the members of a proof must be derivable in some order");
-    say(best);
+  return total;
+}
+
+std::vector<std::size_t> reading_order(const std::vector<const Instance*>& members, const std::vector<Form>& goal,
+                                       UnknownId lettered) {
+  constexpr std::size_t most_exactly = 12;
+  std::vector<std::size_t> ordered, others;
+  for (std::size_t i = 0; i < members.size(); ++i)
+    if (members[i]->hypothesis >= 0) ordered.push_back(i);
+  for (std::size_t i = 0; i < members.size(); ++i)
+    if (members[i]->hypothesis < 0) (stands_first(*members[i]) ? ordered : others).push_back(i);
+  std::vector<const Instance*> first, rest;
+  for (const std::size_t i : ordered) first.push_back(members[i]);
+  for (const std::size_t i : others) rest.push_back(members[i]);
+  const Steps steps(first, rest, goal, lettered);
+  const auto order = rest.size() <= most_exactly ? best_order(steps) : next_best_order(steps);
+  for (const std::size_t j : order) {
+    ordered.push_back(others[j]);
+    first.push_back(rest[j]);
+  }
+  if (order.size() == rest.size() && premises_first(first)) return ordered;
+  for (std::size_t i = 0; i < members.size(); ++i) {
+    if (i < ordered.size()) ordered[i] = i;
+    else ordered.push_back(i);
   }
   return ordered;
+}
+
+std::vector<Instance> order_for_reading(std::vector<Instance> members, const std::vector<Form>& goal) {
+  std::vector<const Instance*> all;
+  for (const Instance& i : members) all.push_back(&i);
+  std::vector<Instance> out;
+  out.reserve(members.size());
+  for (const std::size_t i : reading_order(all, goal, {})) out.push_back(members[i]);
+  return out;
 }
 
 }  // namespace prover

@@ -1,6 +1,8 @@
 // A proof as a class reads it: numbered lines, each one relation with its reason and the lines it rests on.
 // Givens have no line of their own; arithmetic on known numbers is inside the step that it serves; equal things
-// are chained; what follows by substitution alone is the last line. Tone and grain: a class's board.
+// are chained; what follows by substitution alone is the last line, or several where it would be more than a reader
+// follows at once; one unknown used three times or more gets a letter. Tone and grain: a class's board. All this is
+// layout: what is checked is the proof.
 #pragma once
 #include <string>
 #include <vector>
@@ -12,8 +14,10 @@
 namespace prover {
 
 struct ReadingLine {
-  std::vector<std::string> rows;  // the claim; a chain of equalities has a row for each
-  std::string rule;               // id, or "substitution"
+  std::vector<std::string> rows;  // the claim; a chain of equalities has a row for each, and goes on from the line before
+                                  // where it starts with "="
+  std::string claim;              // whole, where the rows go on from the line before; else empty
+  std::string rule;               // id, or "substitution", "let", "contradiction"
   std::string reason;
   std::vector<int> uses;          // line numbers from 1
   bool closing = false;

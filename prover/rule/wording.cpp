@@ -116,33 +116,29 @@ std::string wording_source(const Rule& rule, Register wording) {
   return recalled != rule.recalled.end() && recalled->second ? "from memory" : "";
 }
 
-std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place) {
+std::string fill_wording(const Rule& rule, Register wording, const PrintPlace& print) {
   auto found = rule.wording.find(wording);
   if (found == rule.wording.end()) found = rule.wording.find(Register::plain);
   if (found == rule.wording.end()) return rule.title;
   // Our words in a school that has none of its own are told apart from the accepted ones.
   const bool is_ours = found->first != wording;
   std::string out = is_ours ? "[" : "";
-  for (const WordingPiece& piece : wording_pieces(found->second, rule.variables)) {
-    if (!piece.is_place) {
-      out += piece.text;
-      continue;
-    }
-    switch (piece.kind) {
-      case PlaceKind::points:
-        break;
-      case PlaceKind::angle:
-        out += "∠";
-        break;
-      case PlaceKind::triangle:
-        out += found->first == Register::sa ? "△" : "triangle ";
-        break;
-    }
-    for (const PointId point : piece.points)
-      if (point.index() < place.size()) out += place[point.index()];
-  }
+  const std::vector<WordingPiece> pieces = wording_pieces(found->second, rule.variables);
+  for (std::size_t i = 0; i < pieces.size(); ++i)
+    out += pieces[i].is_place ? print(pieces, i, found->first) : pieces[i].text;
   if (is_ours) out += "]";
   return out;
+}
+
+std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place) {
+  return fill_wording(rule, wording, [&](const std::vector<WordingPiece>& pieces, std::size_t i, Register used) {
+    std::string text;
+    if (pieces[i].kind == PlaceKind::angle) text = "∠";
+    if (pieces[i].kind == PlaceKind::triangle) text = used == Register::sa ? "△" : "triangle ";
+    for (const PointId point : pieces[i].points)
+      if (point.index() < place.size()) text += place[point.index()];
+    return text;
+  });
 }
 
 }  // namespace prover

@@ -1,6 +1,7 @@
 // The wording of a reason, taken apart at its braces: "alternate angles, {PA} ∥ {QD}" is text, place, text,
 // place.
 #pragma once
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -23,6 +24,11 @@ struct WordingPiece {
 // beginning at `offset` in its file.
 std::vector<WordingPiece> wording_pieces(std::string_view wording, const Names& variables,
                                          std::vector<Diagnostic>* mistakes = nullptr, std::size_t offset = 0);
+
+// The reason with each place printed by `print`, which is given all pieces and the index of the place; otherwise like
+// the one in rule.hpp.
+using PrintPlace = std::function<std::string(const std::vector<WordingPiece>& pieces, std::size_t i, Register used)>;
+std::string fill_wording(const Rule& rule, Register wording, const PrintPlace& print);
 
 // The wording as far as it stands without places: "alt ∠s; {PA} ∥ {QD}" is "alt ∠s".
 std::string wording_without_places(std::string_view wording);

@@ -59,7 +59,7 @@ CheckedProof checked_proof(const GoalSearch& search, LightSet light, const Claim
     result.light = std::move(light);
     std::vector<Instance> members;
     for (const int i : result.light.members) members.push_back(*search.instances[static_cast<std::size_t>(i)]);
-    result.proof = assemble(order_for_reading(std::move(members)), claim.forms, scene.unknowns, scene.arrangement);
+    result.proof = assemble(order_for_reading(std::move(members), claim.forms), claim.forms, scene.unknowns, scene.arrangement);
     for (const Position& p : claim.positions) result.proof.positions.push_back({p, scene.arrangement.source(p)});
     result.proof.contradiction = claim.contradiction;
     cite_goal_orders(claim.goal, scene.arrangement, result.proof);
