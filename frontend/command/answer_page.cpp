@@ -1,11 +1,10 @@
 #include "frontend/command/answer_page.hpp"
 
-#include "frontend/command/similarly.hpp"
-
 #include <fmt/format.h>
 
 #include <algorithm>
 
+#include "frontend/command/similarly.hpp"
 #include "frontend/command/ways_page.hpp"
 
 namespace frontend {

@@ -78,8 +78,13 @@ struct Echelon {
     return std::all_of(row.begin(), row.end(), [](std::uint32_t c) { return c == 0; });
   }
   // What a line leaves open: unknowns beyond one, and one more when it is not just that two things are equal.
+  // An equation as it stands may be shorter than with everything put in.
   int left_open(Row row) const {
+    const int as_it_stands = open_terms(row);
     reduce(row);
+    return std::min(as_it_stands, open_terms(row));
+  }
+  static int open_terms(const Row& row) {
     const int open = static_cast<int>(row.size() - 1) - static_cast<int>(std::count(row.begin(), row.end() - 1, 0u));
     if (open < 2) return 0;
     std::uint64_t sum = 0;
@@ -110,12 +115,15 @@ class Steps {
     // As good as a number; which one does not matter, as long as nothing vanishes by accident.
     if (lettered.valid()) given.add(Form::of(lettered).add(Form::number(Rational(10'007, 97))));
     auto note = [&](const Form& f) {
-      for (const auto& [u, c] : f.terms) column_.emplace(u, column_.size());
+      for (const auto& [u, c] : f.terms) column_.emplace(u, 0);
     };
     for (const Instance* i : rest)
       for (const auto* forms : {&i->premises, &i->conclusions})
         for (const Form& f : *forms) note(given.reduce(f));
     for (const Form& g : goal) note(given.reduce(g));
+    // By unknown, whatever the order of the steps: what is left of an equation is counted, and must not depend on it.
+    std::size_t columns = 0;
+    for (auto& [u, column] : column_) column = columns++;
     for (const Instance* i : rest) {
       Step step;
       step.rule = i->rule;
