@@ -18,7 +18,7 @@ using prover::Verdict;
 std::string heading_of(const AnswerProof& proof, bool says_goal) {
   std::string text = "Proof";
   if (says_goal && !proof.goal.empty()) text += " of " + proof.goal;
-  if (!proof.case_name.empty()) text += ", in the case " + proof.case_name + (proof.title.empty() ? "" : ",");
+  if (!proof.case_name.empty()) text += ", in the case " + proof.case_name + (proof.title.starts_with("by ") ? "," : "");
   if (!proof.title.empty()) text += (proof.title.starts_with("by ") ? " " : ": ") + proof.title;
   return text;
 }

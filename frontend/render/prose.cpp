@@ -72,6 +72,9 @@ std::string consequences(const std::vector<std::string>& relations, bool closing
   return text;
 }
 
+// "Join KM", "Let ∠K = x": claims nothing.
+bool is_preparation(const ProofLine& line) { return line.reason == "construction" || line.reason == "for short"; }
+
 // What a line says first; a chain that goes on from the line before is said whole.
 std::string relation_of(const ProofLine& line, const std::vector<std::string>& said) {
   return said[0].starts_with('=') ? line.claim : said[0];
@@ -83,7 +86,7 @@ std::string sentence(const ProofLines& proof, std::size_t i, const References& r
   const std::vector<std::string> said = relations(line);
   const std::string rest = consequences(said, line.closing) + ".";
   const bool first = i == 0, concludes = line.closing && said.size() == 1;
-  if (line.reason == "construction" || line.reason == "for short") return said[0] + ".";
+  if (is_preparation(line)) return said[0] + ".";
   if (line.reason.starts_with("similarly")) {
     const std::size_t comma = line.reason.find(", ");
     const std::string places = comma == std::string::npos ? "" : " (" + line.reason.substr(comma + 2) + ")";
@@ -106,6 +109,8 @@ std::string sentence(const ProofLines& proof, std::size_t i, const References& r
   }
   std::string lead = "So ";
   if (line.uses.empty()) lead = first ? "First, " : i % 2 == 1 ? "Also, " : "Moreover, ";
+  const bool prepared = !first && std::all_of(proof.lines.begin(), proof.lines.begin() + static_cast<std::ptrdiff_t>(i), is_preparation);
+  if (prepared) lead = "Then ";
   if (concludes) lead = "Therefore ";
   return lead + relation_of(line, said) + ", " + because(line.reason) + rest;
 }

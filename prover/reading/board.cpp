@@ -173,6 +173,7 @@ void Board::say_joins(const std::vector<std::size_t>& order) {
     cite(instance.rule);
     rule = scene_.catalogue[instance.rule].id;
   }
+  std::sort(lines.begin(), lines.end());
   if (!lines.empty()) add_line({{"Join " + enumerated(lines)}, "", rule, "construction", {}, false, {}}, {});
 }
 

@@ -28,6 +28,44 @@ std::optional<Equality> equality(const ReadingLine& line) {
   return found;
 }
 
+// The chain from one side of the claim to the other is the proof: its last line closes it, and nothing is left to
+// substitute. Told from the other end when the claim has it so and no line of it rests on another.
+bool ends_with_claim(Reading& reading, const Goal& goal, const Names& names, const Equality& whole, std::size_t length) {
+  std::vector<ReadingLine>& lines = reading.lines;
+  if (goal.kind != GoalKind::prove || goal.claims.size() != 1) return false;
+  const ReadingLine& last = lines.back();
+  const std::string claim = describe(goal.claims[0], names);
+  if (last.rule != "substitution" || last.rows.size() != 1 || last.rows[0] != claim) return false;
+  const std::size_t first = lines.size() - 1 - length;
+  std::vector<std::string> things{whole.left};
+  for (std::size_t k = first; k < first + length; ++k) {
+    const std::string& row = lines[k].rows[0];
+    things.push_back(row.substr(row.rfind("= ") + 2));
+  }
+  if (claim == whole.right + kEquals + whole.left) {
+    for (std::size_t k = first; k < first + length; ++k)
+      for (const int use : lines[k].uses)
+        if (use > static_cast<int>(first)) return false;
+    std::reverse(things.begin(), things.end());
+    std::reverse(lines.begin() + static_cast<std::ptrdiff_t>(first), lines.end() - 1);
+  } else if (claim != whole.left + kEquals + whole.right) {
+    return false;
+  }
+  lines.pop_back();
+  std::string full = things[0];
+  for (std::size_t k = 0; k < length; ++k) {
+    ReadingLine& line = lines[first + k];
+    line.rows = {k == 0 ? things[0] + kEquals + things[1] : "= " + things[k + 1]};
+    line.claim = k == 0 ? "" : things[k] + kEquals + things[k + 1];
+    full += kEquals + things[k + 1];
+  }
+  ReadingLine& closing = lines.back();
+  closing.claim = full;
+  closing.closing = true;
+  for (std::size_t k = first; k + 1 < lines.size(); ++k) closing.uses.push_back(static_cast<int>(k) + 1);
+  return true;
+}
+
 }  // namespace
 
 void chain_lines(Reading& reading, const Goal& goal, const Names& names) {
@@ -54,26 +92,9 @@ void chain_lines(Reading& reading, const Goal& goal, const Names& names) {
     }
     ++length;
     lines[i].claim = here->left + kEquals + here->right;
-    lines[i].rows = {"=" + kEquals.substr(2) + here->right};
+    lines[i].rows = {"= " + here->right};
     whole->right = here->right;
-    // The chain from one side of the claim to the other is the proof.
-    if (i + 2 != lines.size() || goal.kind != GoalKind::prove || goal.claims.size() != 1) continue;
-    const ReadingLine& last = lines.back();
-    const std::string claim = describe(goal.claims[0], names);
-    if (last.rule != "substitution" || last.rows.size() != 1 || last.rows[0] != claim) continue;
-    if (claim != whole->left + kEquals + whole->right) continue;
-    lines.pop_back();
-    std::string full = whole->left;
-    for (std::size_t k = lines.size() - static_cast<std::size_t>(length); k < lines.size(); ++k) {
-      const std::string& row = lines[k].rows[0];
-      full += kEquals + row.substr(row.rfind("= ") + 2);
-    }
-    lines.back().claim = full;
-    lines.back().closing = true;
-    lines.back().uses.clear();
-    for (std::size_t k = lines.size() - static_cast<std::size_t>(length); k + 1 < lines.size(); ++k)
-      lines.back().uses.push_back(static_cast<int>(k) + 1);
-    return;
+    if (i + 2 == lines.size() && ends_with_claim(reading, goal, names, *whole, static_cast<std::size_t>(length))) return;
   }
 }
 

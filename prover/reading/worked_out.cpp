@@ -16,8 +16,16 @@ Form sum(const std::vector<Form>& forms, std::uint32_t set, const LinearSystem& 
   return given.reduce(total);
 }
 
-// How much an intermediate equation asks of a reader: its terms, each step counting as two more.
-int burden(const Form& form) { return static_cast<int>(form.terms.size()) + 2; }
+// How much an intermediate equation asks of a reader: its terms, each step counting as two more. Among equals a plain sum
+// is better than one of different multiples, and then one that can be had sooner, from the earlier summands.
+int burden(const Form& form, std::uint32_t set) {
+  constexpr int more_than_any_place = 64;
+  const bool multiples = std::any_of(form.terms.begin(), form.terms.end(), [&](const auto& t) {
+    return t.second != form.terms[0].second && t.second != -form.terms[0].second;
+  });
+  return more_than_any_place * (2 * (static_cast<int>(form.terms.size()) + 2) + (multiples ? 1 : 0)) +
+         static_cast<int>(std::bit_width(set));
+}
 
 // By set of summands: the least burden of all steps that lead to their sum, and the parts put together last.
 class Plans {
@@ -25,7 +33,7 @@ class Plans {
   Plans(const std::vector<Form>& summands, const LinearSystem& given)
       : summands_(summands), plans_(std::size_t{1} << summands.size()), burdens_(plans_.size()) {
     for (std::uint32_t set = 1; set < plans_.size(); ++set)
-      if (std::popcount(set) > 1) burdens_[set] = burden(sum(summands, set, given));
+      if (std::popcount(set) > 1) burdens_[set] = burden(sum(summands, set, given), set);
     for (std::uint32_t set = 1; set < plans_.size(); ++set) plan(set);
   }
   // Steps for `set`, in order; returns the index under which its result is cited.

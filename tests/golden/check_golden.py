@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Compares the pages of the examples with the approved ones beside this file, byte by byte.
+"""Compares pages with the approved ones beside this file, byte by byte: of the examples in all three layouts, and the
+proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
 
     python3 tests/golden/check_golden.py [--update] build/anglewright
 
@@ -12,7 +13,16 @@ from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
-PAGES = {"txt": [], "paragraph.txt": ["--layout", "paragraph"], "md": ["--format", "markdown"]}
+BOARD = {"txt": []}
+PAGES = {**BOARD, "paragraph.txt": ["--layout", "paragraph"], "md": ["--format", "markdown"]}
+
+
+def problems():
+    """Each problem with its pages, and where they are kept."""
+    for example in sorted((ROOT / "frontend" / "examples").glob("*.aw")):
+        yield example, PAGES, HERE
+    for figure in sorted((HERE / "figures").glob("*.aw")):
+        yield figure, BOARD, HERE / "figures"
 
 
 def main():
@@ -20,9 +30,9 @@ def main():
     update = len(arguments) < len(sys.argv) - 1
     program = arguments[0] if arguments else "build/anglewright"
     passed = failed = 0
-    for example in sorted((ROOT / "frontend" / "examples").glob("*.aw")):
-        for ending, options in PAGES.items():
-            page = HERE / f"{example.stem}.{ending}"
+    for example, pages, folder in problems():
+        for ending, options in pages.items():
+            page = folder / f"{example.stem}.{ending}"
             # A page must not depend on how fast the machine is: far more time than needed.
             done = subprocess.run([program, "prove", "--limit", "60", *options, str(example)], capture_output=True, text=True)
             if update:
