@@ -65,34 +65,37 @@ std::int64_t BranchAndBound::charge(const std::vector<int>& members) {
   return least;
 }
 
-// The best of a few cuts disjoint from all that closure_ holds: the one that adds most, then the one with fewest free
-// members.
+// The best of a few cuts disjoint from all that closure_ holds: the one that adds most to the bound, or that adds most
+// for each of its free members, which are spent with it. Seeds are taken in a random order, the same every time.
 bool BranchAndBound::next_cut(Cut& best) {
   if (closure_.reached()) return false;
-  std::size_t tried = 0;
-  std::int64_t best_charge = -1;
-  std::size_t best_free = 0;
+  seeds_.clear();
+  for (const Row& goal : closure_.goals())
+    for (const RowEntry& entry : goal)
+      if (entry.column != problem_.constant() || goal.size() == 1) seeds_.push_back(entry.column);
+  for (std::size_t k = seeds_.size(); k > 1; --k) std::swap(seeds_[k - 1], seeds_[random_() % k]);
+  if (seeds_.size() > kSeeds) seeds_.resize(kSeeds);
+  auto better = [&](std::int64_t charge, std::int64_t free, std::int64_t than_charge, std::int64_t than_free) {
+    if (!by_share_) return charge != than_charge ? charge > than_charge : free < than_free;
+    return static_cast<double>(charge) * static_cast<double>(than_free) >
+           static_cast<double>(than_charge) * static_cast<double>(free);
+  };
+  std::int64_t best_charge = -1, best_free = 1;
   Cut cut;
-  for (const Row& goal : closure_.goals()) {
-    for (const RowEntry& entry : goal) {
-      if (entry.column == problem_.constant() && goal.size() > 1) continue;
-      if (tried == kSeeds) return true;
-      ++tried;
-      finder_.find(closure_, entry.column, cut);
-      std::int64_t least = kInfinite;
-      std::size_t free = 0;
-      for (const int i : cut.members)
-        if (pool_.choice(i) == Choice::free) {
-          ++free;
-          least = std::min(least, residual(i));
-        }
-      if (least > best_charge || (least == best_charge && free < best_free)) {
-        best_charge = least;
-        best_free = free;
-        std::swap(best, cut);
+  for (const std::int32_t seed : seeds_) {
+    finder_.find(closure_, seed, cut);
+    std::int64_t charge = kInfinite, free = 0;
+    for (const int i : cut.members)
+      if (pool_.choice(i) == Choice::free) {
+        ++free;
+        charge = std::min(charge, residual(i));
       }
-      if (free == 0) return true;
-    }
+    if (free > 0 && best_charge >= 0 && !better(charge, free, best_charge, best_free))
+      continue;
+    best_charge = charge;
+    best_free = free;
+    std::swap(best, cut);
+    if (free == 0) break;
   }
   return true;
 }
@@ -140,13 +143,45 @@ void BranchAndBound::offer(const std::vector<int>& members) {
   if (on_better_) on_better_(best_, best_weight_);
 }
 
+// Two ways to value a cut; the one that gives the better bound here is kept for the search.
 void BranchAndBound::root() {
+  by_share_ = true;
   root_bound_ = pack(true);
-  if (root_bound_ >= kInfinite) return;
+  if (root_bound_ >= kInfinite || stopped_) return;
+  note_root();
+  if (root_bound_ == best_weight_) return;
+  const std::int64_t by_share = root_bound_;
+  CutPool other(problem_.size());
+  std::swap(pool_, other);
+  const std::size_t first_cuts = certificate_.size();
+  by_share_ = false;
+  const std::int64_t by_charge = pack(true);
+  if (stopped_) return;
+  if (by_charge > by_share) {
+    root_bound_ = by_charge;
+    certificate_.erase(certificate_.begin(), certificate_.begin() + static_cast<std::ptrdiff_t>(first_cuts));
+    note_root();
+  } else {
+    by_share_ = true;
+    if (closure_.reached()) offer_from_closure();
+    certificate_.resize(first_cuts);
+    std::swap(pool_, other);
+  }
+}
+
+void BranchAndBound::note_root() {
   root_residual_.resize(static_cast<std::size_t>(problem_.size()));
   for (int i = 0; i < problem_.size(); ++i) root_residual_[static_cast<std::size_t>(i)] = residual(i);
   lower_bound_ = root_bound_;
-  if (closure_.reached()) offer(minimal_subset(problem_, closure_.fired()));
+  if (closure_.reached()) offer_from_closure();
+}
+
+// What fired gives the goal: two minimal sets inside it, by what fired first and by what fired last.
+void BranchAndBound::offer_from_closure() {
+  std::vector<int> fired = closure_.fired();
+  offer(minimal_subset(problem_, fired));
+  std::reverse(fired.begin(), fired.end());
+  offer(minimal_subset(problem_, fired));
 }
 
 // Forbids what the root's packing shows to be too heavy, and searches.
@@ -307,9 +342,9 @@ void BranchAndBound::minimise() {
   if (stopped_ || root_bound_ >= kInfinite) return;
   for (int round = 0; lower_bound_ < best_weight_; ++round) {
     // Weights may be finely graded: after a few levels take wider steps, but never past the best.
-    const std::int64_t gap = std::min(best_weight_, kInfinite) - lower_bound_;
+    const std::int64_t gap = best_weight_ - lower_bound_;
     std::int64_t step = 0;
-    if (round >= 3 && best_weight_ < kInfinite) step = gap / (round >= 8 ? 1 : round >= 5 ? 2 : 4);
+    if (round >= 3) step = gap / (round < 6 ? 16 : round < 9 ? 8 : round < 12 ? 4 : round < 15 ? 2 : 1);
     level(std::min(lower_bound_ + step, best_weight_ - 1));
     if (stopped_) return;
     lower_bound_ = std::min(best_weight_, next_limit_);

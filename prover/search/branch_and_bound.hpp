@@ -13,7 +13,8 @@
 #pragma once
 #include <functional>
 #include <limits>
-#include <optional>
+#include <random>
+#include <vector>
 
 #include "prover/base/budget.hpp"
 #include "prover/search/cut_pool.hpp"
@@ -50,10 +51,12 @@ class BranchAndBound {
  private:
   enum class Mode { one, all };
   void root();
+  void note_root();
   void level(std::int64_t limit);
   void search();
   void leaf();
   void found();
+  void offer_from_closure();
   std::int64_t pack(bool root);
   std::int64_t charge(const std::vector<int>& members);
   bool next_cut(Cut& cut);
@@ -81,6 +84,7 @@ class BranchAndBound {
   std::vector<int> spent_;                      // free candidates whose residual is nought
   std::vector<std::int64_t> root_residual_;
   std::int64_t root_bound_ = 0, lower_bound_ = 0;
+  bool by_share_ = true;                        // how a cut is valued (`next_cut`)
 
   Mode mode_ = Mode::one;
   std::vector<int> best_;
@@ -90,6 +94,8 @@ class BranchAndBound {
   std::int64_t new_from_ = 0, complete_below_ = 0;  // sets lighter than new_from_ are known already
   bool stopped_ = false, full_ = false, exhausted_ = false;
   std::size_t nodes_ = 0, ticks_ = 0;
+  std::vector<std::int32_t> seeds_;
+  std::minstd_rand random_{1};              // the same on every machine
 };
 
 }  // namespace prover

@@ -4,7 +4,11 @@
 
 namespace prover {
 
-Closure::Closure(const FlatProblem& problem) : problem_(problem), system_(problem.columns(), problem.constant()) { clear(); }
+Closure::Closure(const FlatProblem& problem) : problem_(problem),
+      system_(problem.columns(), problem.constant(),
+              problem.any_premises() ? Elimination::Ties::last : Elimination::Ties::first) {
+  clear();
+}
 
 void Closure::clear() {
   system_.clear();

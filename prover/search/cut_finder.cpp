@@ -132,7 +132,6 @@ void CutFinder::find(const Closure& closure, std::int32_t seed, Cut& cut) {
   }
   for (const int i : crossing_)
     if (premises_inside(cut, i)) cut.members.push_back(i);
-  std::sort(cut.members.begin(), cut.members.end());
 }
 
 }  // namespace prover

@@ -16,7 +16,7 @@
 namespace prover {
 
 struct Cut {
-  std::vector<int> members;   // the leaking candidates, sorted
+  std::vector<int> members;   // the leaking candidates
   std::vector<Row> duals;     // a form is in N when its product with each of these is zero
 };
 

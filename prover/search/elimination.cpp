@@ -49,14 +49,14 @@ bool Elimination::add(Row row) {
     occurs_.resize(static_cast<std::size_t>(data_columns_));
     row_of_.resize(static_cast<std::size_t>(data_columns_), -1);
   }
-  // The rarest column becomes the pivot: it disturbs the fewest rows. Ties: the latest.
+  // The rarest column becomes the pivot: it disturbs the fewest rows.
   std::int32_t best = -1;
   std::size_t fewest = 0;
   for (const RowEntry& entry : row) {
     if (entry.column >= data_columns_) break;
     if (entry.column == constant_ && best >= 0) continue;
     const std::size_t count = occurs_[static_cast<std::size_t>(entry.column)].size();
-    if (best < 0 || count <= fewest) {
+    if (best < 0 || count < fewest || (count == fewest && ties_ == Ties::last)) {
       fewest = count;
       best = entry.column;
     }

@@ -8,8 +8,14 @@ namespace prover {
 
 class Elimination {
  public:
+  // Among columns of a row that are equally rare, which becomes the pivot. It decides which dual vectors there are, and
+  // so how good the cuts: for chains of plain equations the first ones gave bounds a quarter higher, with nested
+  // premises the last ones kept the search tree several times smaller.
+  enum class Ties { first, last };
+
   // `constant`: that column becomes a pivot only when nothing else is left in a row.
-  Elimination(std::int32_t data_columns, std::int32_t constant) : data_columns_(data_columns), constant_(constant) {}
+  Elimination(std::int32_t data_columns, std::int32_t constant, Ties ties)
+      : data_columns_(data_columns), constant_(constant), ties_(ties) {}
 
   void clear();
   bool add(Row row);  // "row = 0"; false when it follows already
@@ -20,6 +26,9 @@ class Elimination {
   }
   std::size_t rank() const { return rows_.size(); }
   const Row& row(std::size_t k) const { return rows_[k]; }
+  const Row& row_of(std::int32_t pivot) const {
+    return rows_[static_cast<std::size_t>(row_of_[static_cast<std::size_t>(pivot)])];
+  }
   std::int32_t pivot(std::size_t k) const { return pivots_[k]; }
   // Indices of rows that may contain a column that is neither a pivot nor the constant; each once.
   const std::vector<std::int32_t>& rows_with(std::int32_t column) const {
@@ -32,6 +41,7 @@ class Elimination {
   void note(std::int32_t column, std::int32_t index);
 
   std::int32_t data_columns_, constant_;
+  Ties ties_;
   std::vector<Row> rows_;
   std::vector<std::int32_t> pivots_;
   std::vector<std::int32_t> row_of_;                // by column

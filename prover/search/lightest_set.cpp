@@ -40,6 +40,7 @@ std::optional<LightSet> lightest_set(const SearchProblem& problem, const SearchL
     if (limits.certificate)
       for (const Cut& cut : search.certificate()) {
         CutCertificate one{cut.members, {}};
+        std::sort(one.members.begin(), one.members.end());
         for (const Row& dual : cut.duals) one.duals.push_back(flat.form(dual));
         limits.certificate->push_back(std::move(one));
       }

@@ -9,7 +9,7 @@ namespace {
 // An elimination whose rows carry a label for each conclusion they come from: what the goal rests on can be read off.
 class Traced {
  public:
-  explicit Traced(const FlatProblem& problem) : problem_(problem), system_(problem.columns(), problem.constant()) {}
+  explicit Traced(const FlatProblem& problem) : problem_(problem), system_(problem.columns(), problem.constant(), Elimination::Ties::first) {}
 
   // The members that the goals rest on, or nothing when they do not follow.
   std::vector<int> support(const std::vector<int>& members) {
