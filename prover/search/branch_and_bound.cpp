@@ -9,12 +9,12 @@ namespace prover {
 namespace {
 
 constexpr std::size_t kSeeds = 6;  // columns of the goal that are tried for a cut
+constexpr int kManyCuts = 300;     // a first bound of so many cuts takes a while: first a set, whatever it weighs
 
 }  // namespace
 
-BranchAndBound::BranchAndBound(const FlatProblem& problem, const Budget& budget,
-                               std::function<void(const std::vector<int>&, std::int64_t)> on_better)
-    : problem_(problem), budget_(budget), on_better_(std::move(on_better)), pool_(problem.size()), finder_(problem),
+BranchAndBound::BranchAndBound(const FlatProblem& problem, const Budget& budget, Options options)
+    : problem_(problem), budget_(budget), options_(std::move(options)), pool_(problem.size()), finder_(problem),
       closure_(problem), residual_(static_cast<std::size_t>(problem.size()), 0),
       residual_stamp_(static_cast<std::size_t>(problem.size()), 0) {
   for (int i = 0; i < problem.size(); ++i)
@@ -100,6 +100,11 @@ bool BranchAndBound::next_cut(Cut& best) {
   return true;
 }
 
+void BranchAndBound::keep(const Cut& cut) {
+  if (options_.with_certificate) certificate_.push_back(cut);
+  pool_.add(cut.members);
+}
+
 std::int64_t BranchAndBound::pack(bool root) {
   ++packing_;
   spent_.clear();
@@ -126,27 +131,29 @@ std::int64_t BranchAndBound::pack(bool root) {
     for (; entered < spent_.size(); ++entered) closure_.add(spent_[entered]);
     if (out_of_budget() || !next_cut(cut)) return bound;
     const std::int64_t more = charge(cut.members);
-    certificate_.push_back(cut);
-    pool_.add(cut.members);
+    keep(cut);
     if (more >= kInfinite) return kInfinite;
+    if (root && best_weight_ >= kInfinite && pool_.size() == kManyCuts && options_.first) offer(options_.first());
     bound += more;
     if (too_heavy()) return bound;
   }
 }
 
 void BranchAndBound::offer(const std::vector<int>& members) {
+  if (members.empty() && !closure_.reached()) return;
   std::int64_t weight = 0;
   for (const int i : members) weight += problem_.weight(i);
   if (weight >= best_weight_) return;
   best_ = members;
   best_weight_ = weight;
-  if (on_better_) on_better_(best_, best_weight_);
+  if (options_.on_better) options_.on_better(best_, best_weight_);
 }
 
 // Two ways to value a cut; the one that gives the better bound here is kept for the search.
 void BranchAndBound::root() {
   by_share_ = true;
   root_bound_ = pack(true);
+  lower_bound_ = root_bound_;
   if (root_bound_ >= kInfinite || stopped_) return;
   note_root();
   if (root_bound_ == best_weight_) return;
@@ -245,8 +252,7 @@ void BranchAndBound::leaf() {
       Cut cut;
       ++packing_;
       next_cut(cut);
-      certificate_.push_back(cut);
-      pool_.add(cut.members);
+      keep(cut);
       continue;
     }
     if (pool_.free_in(smallest) == 0) return;
@@ -274,8 +280,7 @@ void BranchAndBound::leaf() {
         Cut cut;
         ++packing_;
         next_cut(cut);
-        certificate_.push_back(cut);
-        pool_.add(cut.members);
+        keep(cut);
         ++open;
       }
       drop(i);

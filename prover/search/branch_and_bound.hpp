@@ -25,9 +25,12 @@ class BranchAndBound {
  public:
   static constexpr std::int64_t kInfinite = std::numeric_limits<std::int64_t>::max() / 4;
 
-  // `on_better`: called with the members of each better set.
-  BranchAndBound(const FlatProblem& problem, const Budget& budget,
-                 std::function<void(const std::vector<int>&, std::int64_t)> on_better);
+  struct Options {
+    std::function<std::vector<int>()> first;                              // a set at once, when the first bound takes long
+    std::function<void(const std::vector<int>&, std::int64_t)> on_better;  // each better set with its weight
+    bool with_certificate = false;
+  };
+  BranchAndBound(const FlatProblem& problem, const Budget& budget, Options options);
 
   // A set from elsewhere, to start from.
   void offer(const std::vector<int>& members);
@@ -45,7 +48,7 @@ class BranchAndBound {
   const std::vector<std::vector<int>>& sets() const { return sets_; }
   std::int64_t complete_below() const { return complete_below_; }
   bool exhausted() const { return exhausted_; }          // enumerate: there are no others at all
-  const std::vector<Cut>& certificate() const { return certificate_; }
+  const std::vector<Cut>& certificate() const { return certificate_; }  // all cuts in the pool
   std::size_t nodes() const { return nodes_; }
 
  private:
@@ -59,6 +62,7 @@ class BranchAndBound {
   void offer_from_closure();
   std::int64_t pack(bool root);
   std::int64_t charge(const std::vector<int>& members);
+  void keep(const Cut& cut);
   bool next_cut(Cut& cut);
   void choose(int candidate);
   void drop(int candidate);
@@ -68,7 +72,7 @@ class BranchAndBound {
 
   const FlatProblem& problem_;
   const Budget& budget_;
-  std::function<void(const std::vector<int>&, std::int64_t)> on_better_;
+  Options options_;
   CutPool pool_;
   CutFinder finder_;
   Closure closure_;

@@ -82,7 +82,10 @@ bool Elimination::add(Row row) {
   list.clear();
   for (const RowEntry& entry : row) {
     if (entry.column >= data_columns_) break;
-    if (entry.column != best) note(entry.column, index);
+    if (entry.column == best || entry.column == constant_) continue;
+    auto& rows = occurs_[static_cast<std::size_t>(entry.column)];
+    if (rows.empty()) touched_.push_back(entry.column);
+    rows.push_back(index);  // new: it cannot stand there yet
   }
   row_of_[static_cast<std::size_t>(best)] = index;
   rows_.push_back(std::move(row));

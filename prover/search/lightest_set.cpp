@@ -4,8 +4,10 @@
 
 #include "prover/base/log.hpp"
 #include "prover/search/branch_and_bound.hpp"
+#include "prover/search/derivation.hpp"
 #include "prover/search/first_set.hpp"
 #include "prover/search/minimal_set.hpp"
+#include "prover/search/plain_first_set.hpp"
 
 namespace prover {
 
@@ -22,9 +24,33 @@ LightSet set_of(const FlatProblem& problem, const std::vector<int>& members) {
 std::optional<LightSet> unjudged(const SearchProblem& problem) {
   LightSet set;
   set.members = first_set(problem);
-  if (set.members.empty()) return std::nullopt;
+  if (set.members.empty() && !derive(problem, {}).reached) return std::nullopt;
   for (const int i : set.members) set.weight += problem.candidates[static_cast<std::size_t>(i)].weight;
   return set;
+}
+
+// The best set known; the search may have had no time to find one.
+std::optional<LightSet> best_of(const BranchAndBound& search, const SearchProblem& problem, const FlatProblem& flat) {
+  if (!search.follows()) return std::nullopt;
+  if (search.best_weight() >= BranchAndBound::kInfinite) {
+    if (!search.stopped()) return std::nullopt;
+    return unjudged(problem);
+  }
+  LightSet set = set_of(flat, firing_order(flat, search.best()));
+  set.lower_bound = std::min(search.lower_bound(), set.weight);
+  set.proved_lightest = set.lower_bound == set.weight;
+  return set;
+}
+
+BranchAndBound::Options options_for(const SearchProblem& problem, const FlatProblem& flat, const SearchLimits& limits) {
+  BranchAndBound::Options options;
+  options.first = [&] { return is_plain(flat) ? plain_first_set(flat) : first_set(problem); };
+  if (limits.on_better)
+    options.on_better = [&](const std::vector<int>& members, std::int64_t) {
+      limits.on_better(set_of(flat, firing_order(flat, members)));
+    };
+  options.with_certificate = limits.certificate != nullptr;
+  return options;
 }
 
 }  // namespace
@@ -32,24 +58,15 @@ std::optional<LightSet> unjudged(const SearchProblem& problem) {
 std::optional<LightSet> lightest_set(const SearchProblem& problem, const SearchLimits& limits) {
   try {
     const FlatProblem flat(problem);
-    BranchAndBound search(flat, limits.budget, [&](const std::vector<int>& members, std::int64_t) {
-      if (limits.on_better) limits.on_better(set_of(flat, firing_order(flat, members)));
-    });
+    BranchAndBound search(flat, limits.budget, options_for(problem, flat, limits));
     search.minimise();
-    if (!search.follows()) return std::nullopt;
-    if (limits.certificate)
-      for (const Cut& cut : search.certificate()) {
-        CutCertificate one{cut.members, {}};
-        std::sort(one.members.begin(), one.members.end());
-        for (const Row& dual : cut.duals) one.duals.push_back(flat.form(dual));
-        limits.certificate->push_back(std::move(one));
-      }
-    std::vector<int> best = search.best();
-    if (best.empty() && search.stopped()) best = first_set(problem);
-    LightSet set = set_of(flat, firing_order(flat, best));
-    set.lower_bound = std::min(search.lower_bound(), set.weight);
-    set.proved_lightest = set.lower_bound == set.weight;
-    return set;
+    for (const Cut& cut : search.certificate()) {
+      CutCertificate one{cut.members, {}};
+      std::sort(one.members.begin(), one.members.end());
+      for (const Row& dual : cut.duals) one.duals.push_back(flat.form(dual));
+      limits.certificate->push_back(std::move(one));
+    }
+    return best_of(search, problem, flat);
   } catch (const RowOverflow&) {
     log::info("search: coefficients outgrew machine words; the lightest set is not looked for");
     return unjudged(problem);
@@ -60,16 +77,17 @@ LightSets lightest_sets(const SearchProblem& problem, const SeveralLimits& limit
   LightSets all;
   try {
     const FlatProblem flat(problem);
-    BranchAndBound search(flat, limits.search.budget, [](const std::vector<int>&, std::int64_t) {});
+    BranchAndBound search(flat, limits.search.budget, options_for(problem, flat, limits.search));
     search.minimise();
-    search.enumerate(limits.most_sets, limits.heaviest);
+    const auto best = best_of(search, problem, flat);
+    if (best && !search.stopped())
+      search.enumerate(limits.most_sets, limits.only_lightest ? std::min(limits.heaviest, best->weight) : limits.heaviest);
     for (const std::vector<int>& members : search.sets()) all.sets.push_back(set_of(flat, members));
-    if (all.sets.empty() && !search.best().empty() && search.best_weight() <= limits.heaviest)
-      all.sets.push_back(set_of(flat, firing_order(flat, search.best())));
-    all.complete_below = search.complete_below();
-    all.stop = search.exhausted()       ? StopReason::saturated
-               : search.stopped()       ? limits.search.budget.reason()
-                                        : StopReason::instance_limit;
+    if (all.sets.empty() && best && best->weight <= limits.heaviest) all.sets.push_back(*best);
+    all.complete_below = best && !search.stopped() ? search.complete_below() : search.lower_bound();
+    all.stop = !best || search.exhausted() ? StopReason::saturated
+               : search.stopped()          ? limits.search.budget.reason()
+                                           : StopReason::instance_limit;
     std::stable_sort(all.sets.begin(), all.sets.end(),
                      [](const LightSet& a, const LightSet& b) { return a.weight < b.weight; });
     for (LightSet& set : all.sets) {

@@ -42,12 +42,14 @@ struct SeveralLimits {
   SearchLimits search;
   std::size_t most_sets = 1000;
   std::int64_t heaviest = std::numeric_limits<std::int64_t>::max();
+  bool only_lightest = false;          // those of least weight
 };
 struct LightSets {
   std::vector<LightSet> sets;          // minimal, each once, lightest first; among equals in a fixed order
   std::int64_t complete_below = 0;     // every minimal set lighter than this is among `sets`
   StopReason stop = StopReason::none;  // why there may be more: a limit; `saturated` when there are no others at all
 };
+// Whatever the limit, there is at least one set when the goal follows and `heaviest` allows it.
 LightSets lightest_sets(const SearchProblem& problem, const SeveralLimits& limits);
 
 }  // namespace prover

@@ -120,6 +120,7 @@ bool is_minimal(const FlatProblem& problem, const std::vector<int>& members) {
 }
 
 std::vector<int> firing_order(const FlatProblem& problem, const std::vector<int>& members) {
+  if (!problem.any_premises()) return members;
   Closure closure(problem);
   for (const int i : members) closure.add(i);
   return closure.fired();

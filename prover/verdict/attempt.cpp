@@ -1,9 +1,11 @@
 #include "prover/verdict/attempt.hpp"
 
 #include <algorithm>
+#include <set>
 
 #include "prover/algebra/direction_layer.hpp"
 #include "prover/base/log.hpp"
+#include "prover/proof/reading_quality.hpp"
 #include "prover/reading/number_text.hpp"
 #include "prover/statement/figure_text.hpp"
 #include "prover/statement/meaning.hpp"
@@ -61,6 +63,33 @@ std::string forced_by_directions(const Statement& statement, const Goal& goal, c
   return value ? value->to_string() : "";
 }
 
+// The lightest set; among several that weigh the same, the one that reads best.
+std::optional<LightSet> best_set(const GoalSearch& search, const Claim& claim, const Scene& scene, const Budget& budget) {
+  constexpr std::size_t most_compared = 48;
+  SeveralLimits limits;
+  limits.search.budget = budget;
+  limits.most_sets = most_compared;
+  limits.only_lightest = true;
+  LightSets found = lightest_sets(search.problem, limits);
+  if (found.sets.empty()) return std::nullopt;
+  std::vector<Form> question = claim.forms;
+  for (const Instance* instance : search.instances)
+    if (instance->hypothesis >= 0)
+      question.insert(question.end(), instance->conclusions.begin(), instance->conclusions.end());
+  const std::set<UnknownId> in_question = angles_of(question, scene.unknowns);
+  std::optional<ReadingQuality> best;
+  LightSet* chosen = nullptr;
+  for (LightSet& set : found.sets) {
+    std::vector<const Instance*> members;
+    for (const int i : set.members) members.push_back(search.instances[static_cast<std::size_t>(i)]);
+    ReadingQuality quality = reading_quality(members, in_question, scene.unknowns, scene.options.catalogue);
+    if (best && *best <= quality) continue;
+    best = std::move(quality);
+    chosen = &set;
+  }
+  return std::move(*chosen);
+}
+
 std::optional<CheckedProof> prove_claim(const Saturation& saturation, const Claim& claim, const Scene& scene,
                                         const Budget& budget, StageTimes& times) {
   GoalSearch search;
@@ -68,7 +97,7 @@ std::optional<CheckedProof> prove_claim(const Saturation& saturation, const Clai
   {
     StageTimer timer(times.search);
     search = goal_search(saturation, claim, scene);
-    light = lightest_set(search.problem, {budget.share(0.5), {}});
+    light = best_set(search, claim, scene, budget.share(0.5));
   }
   if (!light) return std::nullopt;
   return checked_proof(search, std::move(*light), claim, scene, budget, times);
