@@ -294,6 +294,8 @@ Meaning meaning_of(const Phrase& phrase, const std::vector<PointId>& place, cons
       break;
     case Predicate::collinear:
     case Predicate::on_line:
+      // Three names of two points say nothing; a rule that is read so must not fire.
+      meaning.degenerate = meaning.degenerate || std::set<PointId>(p.begin(), p.end()).size() != p.size();
       for (std::size_t i = 2; i < p.size(); ++i)
         if (!arrangement.line(p[0], p[1]).valid() || arrangement.line(p[0], p[1]) != arrangement.line(p[0], p[i]))
           reader.fact(FactKind::collinear, {p[0], p[1], p[i]});

@@ -246,3 +246,19 @@ TEST_CASE("a value that no angle can have names its equation") {
   REQUIRE(!told.result.impossible.empty());
   CHECK(told.result.impossible[0] == told.form("angle LKM + 10 = 0"));
 }
+
+TEST_CASE("three names of two points are not a line") {
+  // N, T, O are shown to be in line. That N, T, N are says nothing, and nothing may follow from it.
+  const Chained chained("NT ⊥ PT; OT ⊥ PT; N and O are on opposite sides of PT", "",
+                        {"adjacent-supplementary-converse", "line-through-two-points-both"});
+  std::size_t lines = 0;
+  for (const Instance& instance : chained.result.instances)
+    for (const Form& form : instance.conclusions)
+      for (const auto& [u, c] : form.terms) {
+        const Unknown& unknown = chained.unknowns[u];
+        if (unknown.kind != UnknownKind::fact || unknown.fact != FactKind::collinear) continue;
+        ++lines;
+        CHECK(std::set<PointId>(unknown.points.begin(), unknown.points.end()).size() == 3);
+      }
+  CHECK(lines > 0);
+}
