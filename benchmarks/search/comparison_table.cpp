@@ -75,7 +75,7 @@ int ComparisonTable::measure(const SearchInstance& instance, std::set<std::strin
   fmt::print("  {}{}{}\n", ours.answer ? std::to_string(*ours.answer) : "none", ours.remark,
              disagreements > 0 ? "  DISAGREEMENT" : "");
   std::fflush(stdout);
-  note_ratio(instance.name, own_seconds_median, cells, columns.has_value());
+  if (ours.answer) note_ratio(instance.name, own_seconds_median, cells, columns.has_value());
   own_median_[instance.name] = own_seconds_median;
   return disagreements;
 }
