@@ -1,11 +1,11 @@
 #include "prover/reading/order.hpp"
 
 #include <algorithm>
-#include <cassert>
+#include <bit>
 #include <cstdint>
 #include <map>
 #include <queue>
-#include <set>
+#include <unordered_map>
 
 #include "prover/algebra/linear_system.hpp"
 
@@ -94,9 +94,30 @@ struct Echelon {
   }
 };
 
+// A set of unknowns, by column.
+class Columns {
+ public:
+  void insert(std::size_t column) {
+    if (words_.size() <= column / 64) words_.resize(column / 64 + 1);
+    words_[column / 64] |= std::uint64_t{1} << column % 64;
+  }
+  void add(const Columns& other) {
+    if (words_.size() < other.words_.size()) words_.resize(other.words_.size());
+    for (std::size_t i = 0; i < other.words_.size(); ++i) words_[i] |= other.words_[i];
+  }
+  int in_common(const Columns& other) const {
+    int count = 0;
+    for (std::size_t i = 0; i < std::min(words_.size(), other.words_.size()); ++i) count += std::popcount(words_[i] & other.words_[i]);
+    return count;
+  }
+
+ private:
+  std::vector<std::uint64_t> words_;
+};
+
 struct Step {
   std::vector<Row> premises, conclusions;
-  std::set<std::size_t> mentions;  // unknowns that the givens leave open, one for those that they tie together
+  Columns mentions;                // unknowns that the givens leave open, one for those that they tie together
   RuleId rule;
   bool wide = false;
   std::vector<UnknownId> equal;    // the two things, when that they are equal is all it says
@@ -147,34 +168,29 @@ class Steps {
   void say(Echelon& known, std::size_t j) const {
     for (const Row& r : steps_[j].conclusions) known.add(r);
   }
-  // What it costs to say j now. `said[i]`: i has been said; `last`: the step before, or size().
-  OrderCost cost(const Echelon& known, const std::vector<bool>& said, std::size_t last, std::size_t j) const {
+  // What it costs to say j now, whatever was said just before. `said[i]`: i has been said.
+  OrderCost cost(const Echelon& known, const std::vector<bool>& said, std::size_t j) const {
     OrderCost out;
     for (const Row& r : steps_[j].conclusions) out.open += known.left_open(r);
-    if (last < size() && steps_[last].rule != steps_[j].rule)
-      for (std::size_t i = 0; i < size(); ++i)
-        if (said[i] && steps_[i].rule == steps_[j].rule) {
-          out.distance += kAgain;
-          break;
-        }
-    if (const bool goes_on = last < size() && share_one(last, j); !goes_on)
-      for (std::size_t i = 0; i < size(); ++i)
-        if (said[i] && share_one(i, j)) {
-          out.distance += kAgain;
-          break;
-        }
     // After this line: everything mentioned so far that is still needed.
-    std::set<std::size_t> mentioned = steps_[j].mentions, needed = asked_;
-    for (std::size_t i = 0; i < size(); ++i) {
-      if (i == j) continue;
-      auto& into = said[i] ? mentioned : needed;
-      into.insert(steps_[i].mentions.begin(), steps_[i].mentions.end());
-    }
-    for (const std::size_t u : mentioned) out.distance += needed.contains(u);
-    const auto before = static_cast<int>(std::count(said.begin(), said.end(), true));
-    if (steps_[j].wide) out.narrow += before;
+    Columns mentioned = steps_[j].mentions, needed = asked_;
+    for (std::size_t i = 0; i < size(); ++i)
+      if (i != j) (said[i] ? mentioned : needed).add(steps_[i].mentions);
+    out.distance = mentioned.in_common(needed);
+    if (steps_[j].wide) out.narrow = static_cast<int>(std::count(said.begin(), said.end(), true));
     out.turned = static_cast<int>(std::count(said.begin(), said.begin() + static_cast<std::ptrdiff_t>(j), false));
     return out;
+  }
+  // And what it costs to say it after `last` (size(): nothing before it).
+  int cost_after(std::size_t last, const std::vector<bool>& said, std::size_t j) const {
+    if (last >= size()) return 0;
+    bool again = false, left = false;
+    for (std::size_t i = 0; i < size(); ++i) {
+      if (!said[i]) continue;
+      again |= steps_[last].rule != steps_[j].rule && steps_[i].rule == steps_[j].rule;
+      left |= share_one(i, j);
+    }
+    return (again ? kAgain : 0) + (left && !share_one(last, j) ? kAgain : 0);
   }
 
  private:
@@ -183,7 +199,7 @@ class Steps {
     const auto& b = steps_[j].equal;
     return std::any_of(a.begin(), a.end(), [&](UnknownId u) { return std::find(b.begin(), b.end(), u) != b.end(); });
   }
-  Row row(const Form& f, std::set<std::size_t>& mentions) const {
+  Row row(const Form& f, Columns& mentions) const {
     Row out(column_.size() + 1);
     for (const auto& [u, c] : f.terms) {
       const std::size_t at = column_.at(u);
@@ -196,7 +212,7 @@ class Steps {
 
   std::map<UnknownId, std::size_t> column_;
   std::vector<Step> steps_;
-  std::set<std::size_t> asked_;
+  Columns asked_;
 };
 
 OrderCost operator+(const OrderCost& a, const OrderCost& b) {
@@ -219,12 +235,26 @@ std::vector<std::size_t> best_order(const Steps& steps) {
   const std::size_t n = steps.size();
   const std::uint32_t all = (1u << n) - 1;
   std::map<State, Reached> reached;
-  std::map<std::uint32_t, Echelon> known;  // by what has been said
+  struct Prefix {  // by what has been said, in whatever order
+    Echelon known;
+    std::vector<bool> said, may_follow;
+    std::vector<OrderCost> costs;
+  };
+  std::unordered_map<std::uint32_t, Prefix> prefixes;
+  const auto prefix = [&](Echelon known, std::uint32_t mask) {
+    Prefix out{std::move(known), std::vector<bool>(n), std::vector<bool>(n), std::vector<OrderCost>(n)};
+    for (std::size_t i = 0; i < n; ++i) out.said[i] = (mask >> i & 1u) != 0;
+    for (std::size_t j = 0; j < n; ++j) {
+      out.may_follow[j] = !out.said[j] && steps.may_follow(out.known, j);
+      if (out.may_follow[j]) out.costs[j] = steps.cost(out.known, out.said, j);
+    }
+    return out;
+  };
   using Entry = std::pair<OrderCost, State>;
   std::priority_queue<Entry, std::vector<Entry>, std::greater<>> queue;
   const State start{0, n};
   reached[start] = {};
-  known[0] = {};
+  prefixes.emplace(0, prefix({}, 0));
   queue.push({{}, start});
   while (!queue.empty()) {
     const auto [cost, state] = queue.top();
@@ -238,18 +268,17 @@ std::vector<std::size_t> best_order(const Steps& steps) {
       std::reverse(order.begin(), order.end());
       return order;
     }
-    if (state.last < n && !known.contains(state.said)) {
-      Echelon next = known.at(state.said & ~(1u << state.last));
+    if (!prefixes.contains(state.said)) {
+      Echelon next = prefixes.at(state.said & ~(1u << state.last)).known;
       steps.say(next, state.last);
-      known.emplace(state.said, std::move(next));
+      prefixes.emplace(state.said, prefix(std::move(next), state.said));
     }
-    const Echelon& so_far = known.at(state.said);
-    std::vector<bool> said(n);
-    for (std::size_t i = 0; i < n; ++i) said[i] = (state.said >> i & 1u) != 0;
+    const Prefix& so_far = prefixes.at(state.said);
     for (std::size_t j = 0; j < n; ++j) {
-      if (said[j] || !steps.may_follow(so_far, j)) continue;
+      if (!so_far.may_follow[j]) continue;
       const State next{state.said | 1u << j, j};
-      const OrderCost total = cost + steps.cost(so_far, said, state.last, j);
+      OrderCost total = cost + so_far.costs[j];
+      total.distance += steps.cost_after(state.last, so_far.said, j);
       const auto [at, fresh] = reached.try_emplace(next);
       if (!fresh && (at->second.done || at->second.cost <= total)) continue;
       at->second = {total, state, false};
@@ -269,7 +298,8 @@ std::vector<std::size_t> next_best_order(const Steps& steps) {
     OrderCost least;
     for (std::size_t j = 0; j < steps.size(); ++j) {
       if (said[j] || !steps.may_follow(known, j)) continue;
-      const OrderCost cost = steps.cost(known, said, last, j);
+      OrderCost cost = steps.cost(known, said, j);
+      cost.distance += steps.cost_after(last, said, j);
       if (best == steps.size() || cost < least) {
         best = j;
         least = cost;
@@ -311,7 +341,8 @@ OrderCost order_cost(const std::vector<Instance>& ordered, const std::vector<For
   std::vector<bool> said(rest.size());
   Echelon known;
   for (std::size_t j = 0; j < rest.size(); ++j) {
-    total = total + steps.cost(known, said, j == 0 ? rest.size() : j - 1, j);
+    total = total + steps.cost(known, said, j);
+    total.distance += steps.cost_after(j == 0 ? rest.size() : j - 1, said, j);
     steps.say(known, j);
     said[j] = true;
   }
