@@ -64,8 +64,7 @@ std::string Reasons::reason(const Instance& instance) const {
 }
 
 bool Reasons::names_places(const Rule& rule) const {
-  auto found = rule.wording.find(wording_);
-  if (found == rule.wording.end()) found = rule.wording.find(Register::plain);
+  const auto found = rule.wording.find(Register::plain);
   if (found == rule.wording.end()) return false;
   const auto pieces = wording_pieces(found->second, rule.variables);
   return std::any_of(pieces.begin(), pieces.end(), [](const WordingPiece& p) { return p.is_place; });

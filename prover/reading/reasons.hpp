@@ -19,7 +19,8 @@ class Reasons {
           const NameBook& names, Register wording);
 
   std::string reason(const Instance& instance) const;
-  // Whether the reason itself says where in the figure it stands ("angle sum of triangle KLM", not "SAS").
+  // Whether the reason says where in the figure it stands ("angle sum of triangle KLM", not "SAS"). Asked of our own words:
+  // a school that cites by name alone wants no more than the name.
   bool names_places(const Rule& rule) const;
   // A fact in the words of the rule, with its places. Two triangles keep the order of letters in which they are first
   // said; later reasons name them so.

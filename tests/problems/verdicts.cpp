@@ -181,6 +181,25 @@ TEST_CASE("fewest-steps and classroom measure the same problem, each by its name
   CHECK(ask(isosceles + "find: angle KLM\n").proofs.at(0).measure == "classroom");
 }
 
+// The angle at the rim is taught long after base angles; where nothing earlier does, `early` takes it too.
+TEST_CASE("early goes by what is taught first, also where that is longer") {
+  const std::string hoop = "circle: centre O through K, L, M\nline: K, O, L in this order\nangle LKM = 34\nfind: angle KOM\n";
+  ProveOptions early;
+  early.measure = "early";
+  const Answer soon = ask(hoop, early), short_one = ask(hoop);
+  CHECK(soon.value == "112");
+  CHECK(soon.proofs.at(0).measure == "early");
+  const auto cites = [](const Answer& answer, const char* rule) {
+    const auto& rules = answer.proofs.at(0).rules;
+    return std::find(rules.begin(), rules.end(), rule) != rules.end();
+  };
+  CHECK(cites(soon, "isosceles-base-angles"));
+  CHECK_FALSE(cites(soon, "inscribed-angle-centre"));
+  CHECK(cites(short_one, "inscribed-angle-centre"));
+  early.without = {"isosceles-base-angles"};
+  CHECK(cites(ask(hoop, early), "inscribed-angle-centre"));
+}
+
 TEST_CASE("a mistake in the text or the options is told and nothing is tried") {
   ProveOptions options;
   options.without = {"exterior-angel-of-triangle"};
