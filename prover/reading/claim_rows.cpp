@@ -43,7 +43,7 @@ class Writer {
       if (!solve_for_letter()) exclude();
     } else if (open_.size() == 1) {
       solve_for_the_open_one();
-    } else if (!solve_beside_a_known_group() && !solve_in_terms_of_one()) {
+    } else if (!solve_beside_a_known_group() && !solve_in_terms_of_one() && !solve_with_a_group_like_it()) {
       put_in_what_is_known();
     }
     return std::move(out_);
@@ -333,6 +333,39 @@ class Writer {
     const Rational count = solved.coefficient * factor, total = solved.total * factor;
     if (count.is_one()) return {};
     return "so " + multiple_text(count, names_.of(t)) + " = " + amount(total);
+  }
+
+  // "∠RUS + ∠SRU + ∠RSU = 180°", "so 2∠RUS = 180°": the others together are as much as the one, or a multiple of it.
+  bool solve_with_a_group_like_it() {
+    for (const UnknownId t : open_) {
+      if (!after_.value(t)) continue;
+      Form group;
+      Rational total = -claim_.constant;
+      for (const auto& [u, c] : claim_.terms) {
+        if (u == t) continue;
+        if (const auto v = known_.value(u)) total -= c * *v;
+        else group.terms.emplace_back(u, c);
+      }
+      const Form of_t = known_.reduce(Form::of(t)), together = known_.reduce(group);
+      if (of_t.terms.empty() || group.terms.size() < 2) continue;
+      const Rational ratio = together.coefficient(of_t.terms[0].first) / of_t.terms[0].second;
+      Form rest = together;
+      rest.add(of_t, -ratio);
+      const Rational count = claim_.coefficient(t) + ratio;
+      if (!rest.terms.empty() || !count.is_integer() || count.is_zero()) continue;
+      total -= rest.constant;
+      group.add(Form::of(t), -ratio).add(Form::number(-rest.constant));
+      out_.relations_used = {group};
+      out_.settled = t;
+      out_.value = *after_.value(t);
+      const Rational sign = count.sign() > 0 ? Rational(1) : Rational(-1);
+      out_.rows = {names_.equation(claim_)};
+      if (!magnitude(count).is_one())
+        out_.rows.push_back("so " + multiple_text(magnitude(count), names_.of(t)) + " = " + amount(total * sign));
+      out_.rows.push_back("so " + names_.of(t) + " = " + size_text(t, {0, out_.value}));
+      return true;
+    }
+    return false;
   }
 
   // Not solved: the equation as it stands, and with known numbers put in and parts that the givens make equal written

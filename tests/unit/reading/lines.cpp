@@ -58,6 +58,17 @@ TEST_CASE("a whole that is bisected is twice its half, and a group of angles is 
   CHECK(says(reading, "∠KTL = 180° − (∠LKT + ∠KLT) = 180° − 90° = 90°"));
 }
 
+TEST_CASE("angles that together are as much as a third one make it twice") {
+  const std::string text = "triangle: RSU\nline: R, T, S in this order\nTR = TS = TU\n"
+                           "taught: isosceles-base-angles, triangle-angle-sum\n";
+  const Reading reading = Proved(text + "prove: angle RUS = 90\n").goal().reading;
+  REQUIRE(reading.lines.back().rows.size() == 3);  // the sum, whatever its order, and what it makes
+  CHECK(reading.lines.back().rows[1] == "so 2∠RUS = 180°");
+  CHECK(reading.lines.back().rows[2] == "so ∠RUS = 90°");
+  CHECK(reading.lines.back().closing);
+  CHECK(reading.lines.size() == 4);
+}
+
 TEST_CASE("no line puts more than three sums together, and each says which") {
   for (const char* text : {halved_cointerior, golden_triangle,
                            "triangle: KLM\nbisects: ray LT bisects angle KLM\nbisects: ray MT bisects angle KML\n"
