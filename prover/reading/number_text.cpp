@@ -39,4 +39,10 @@ std::string multiple_text(const Rational& factor, const std::string& what) {
              : "(" + factor.to_string() + ")" + what;
 }
 
+std::string enumerated(const std::vector<std::string>& parts) {
+  std::string text;
+  for (std::size_t i = 0; i < parts.size(); ++i) text += (i == 0 ? "" : i + 1 == parts.size() ? " and " : ", ") + parts[i];
+  return text;
+}
+
 }  // namespace prover

@@ -8,91 +8,13 @@
 #include <unordered_map>
 
 #include "prover/algebra/linear_system.hpp"
+#include "prover/reading/modular_echelon.hpp"
 
 namespace prover {
 
 namespace {
 
-// Linear forms modulo a prime, for speed: thousands of prefixes are compared. What comes out is checked exactly before
-// it is used, so a number that is zero by accident can do no harm.
-constexpr std::uint64_t kPrime = 2'147'483'647;
-using Row = std::vector<std::uint32_t>;  // coefficients, the constant last
-
-std::uint64_t power(std::uint64_t base, std::uint64_t exponent) {
-  std::uint64_t result = 1;
-  for (; exponent > 0; exponent /= 2, base = base * base % kPrime)
-    if (exponent % 2 == 1) result = result * base % kPrime;
-  return result;
-}
-std::uint32_t modulo(std::int64_t n) {
-  const std::int64_t p = static_cast<std::int64_t>(kPrime);
-  return static_cast<std::uint32_t>((n % p + p) % p);
-}
-std::uint32_t modulo(const Rational& r) {
-  if (const auto whole = r.to_int64()) return modulo(*whole);
-  const std::string text = r.to_string();  // "37/2": rare
-  const std::size_t slash = text.find('/');
-  const auto part = [](const std::string& digits) {
-    std::uint64_t value = 0;
-    for (const char c : digits)
-      if (c != '-') value = (value * 10 + static_cast<std::uint64_t>(c - '0')) % kPrime;
-    return value;
-  };
-  const std::uint64_t numerator = part(text.substr(0, slash)), denominator = slash == text.npos ? 1 : part(text.substr(slash + 1));
-  const std::uint64_t value = numerator * power(denominator, kPrime - 2) % kPrime;
-  return static_cast<std::uint32_t>(text[0] == '-' && value != 0 ? kPrime - value : value);
-}
-
-struct Echelon {
-  std::vector<Row> rows;             // each 1 at its pivot, which is its first unknown
-  std::vector<std::size_t> pivots;
-
-  void reduce(Row& row) const {
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-      const std::uint64_t factor = row[pivots[i]];
-      if (factor == 0) continue;
-      for (std::size_t k = pivots[i]; k < row.size(); ++k)
-        if (rows[i][k] != 0)
-          row[k] = static_cast<std::uint32_t>((row[k] + (kPrime - factor) * rows[i][k]) % kPrime);
-    }
-  }
-  // Rows stay fully reduced, so that what is left of a form is what is really open.
-  void add(Row row) {
-    reduce(row);
-    std::size_t pivot = 0;
-    while (pivot + 1 < row.size() && row[pivot] == 0) ++pivot;
-    if (pivot + 1 >= row.size()) return;
-    const std::uint64_t inverse = power(row[pivot], kPrime - 2);
-    for (std::uint32_t& c : row) c = static_cast<std::uint32_t>(c * inverse % kPrime);
-    for (Row& other : rows) {
-      const std::uint64_t factor = other[pivot];
-      if (factor == 0) continue;
-      for (std::size_t k = 0; k < row.size(); ++k)
-        other[k] = static_cast<std::uint32_t>((other[k] + (kPrime - factor) * row[k]) % kPrime);
-    }
-    rows.push_back(std::move(row));
-    pivots.push_back(pivot);
-  }
-  bool entails(Row row) const {
-    reduce(row);
-    return std::all_of(row.begin(), row.end(), [](std::uint32_t c) { return c == 0; });
-  }
-  // What a line leaves open: unknowns beyond one, and one more when it is not just that two things are equal.
-  // An equation as it stands may be shorter than with everything put in.
-  int left_open(Row row) const {
-    const int as_it_stands = open_terms(row);
-    reduce(row);
-    return std::min(as_it_stands, open_terms(row));
-  }
-  static int open_terms(const Row& row) {
-    const int open = static_cast<int>(row.size() - 1) - static_cast<int>(std::count(row.begin(), row.end() - 1, 0u));
-    if (open < 2) return 0;
-    std::uint64_t sum = 0;
-    for (std::size_t k = 0; k + 1 < row.size(); ++k) sum += row[k];
-    const bool equality = open == 2 && row.back() == 0 && sum % kPrime == 0;
-    return open - (equality ? 1 : 0);
-  }
-};
+using Row = ModularEchelon::Row;
 
 // A set of unknowns, by column.
 class Columns {
@@ -161,15 +83,15 @@ class Steps {
   }
 
   std::size_t size() const { return steps_.size(); }
-  bool may_follow(const Echelon& known, std::size_t j) const {
+  bool may_follow(const ModularEchelon& known, std::size_t j) const {
     const auto& premises = steps_[j].premises;
     return std::all_of(premises.begin(), premises.end(), [&](const Row& p) { return known.entails(p); });
   }
-  void say(Echelon& known, std::size_t j) const {
+  void say(ModularEchelon& known, std::size_t j) const {
     for (const Row& r : steps_[j].conclusions) known.add(r);
   }
   // What it costs to say j now, whatever was said just before. `said[i]`: i has been said.
-  OrderCost cost(const Echelon& known, const std::vector<bool>& said, std::size_t j) const {
+  OrderCost cost(const ModularEchelon& known, const std::vector<bool>& said, std::size_t j) const {
     OrderCost out;
     for (const Row& r : steps_[j].conclusions) out.open += known.left_open(r);
     // After this line: everything mentioned so far that is still needed.
@@ -204,9 +126,9 @@ class Steps {
     for (const auto& [u, c] : f.terms) {
       const std::size_t at = column_.at(u);
       mentions.insert(at);
-      out[at] = modulo(c);
+      out[at] = ModularEchelon::modulo(c);
     }
-    out.back() = modulo(f.constant);
+    out.back() = ModularEchelon::modulo(f.constant);
     return out;
   }
 
@@ -236,12 +158,12 @@ std::vector<std::size_t> best_order(const Steps& steps) {
   const std::uint32_t all = (1u << n) - 1;
   std::map<State, Reached> reached;
   struct Prefix {  // by what has been said, in whatever order
-    Echelon known;
+    ModularEchelon known;
     std::vector<bool> said, may_follow;
     std::vector<OrderCost> costs;
   };
   std::unordered_map<std::uint32_t, Prefix> prefixes;
-  const auto prefix = [&](Echelon known, std::uint32_t mask) {
+  const auto prefix = [&](ModularEchelon known, std::uint32_t mask) {
     Prefix out{std::move(known), std::vector<bool>(n), std::vector<bool>(n), std::vector<OrderCost>(n)};
     for (std::size_t i = 0; i < n; ++i) out.said[i] = (mask >> i & 1u) != 0;
     for (std::size_t j = 0; j < n; ++j) {
@@ -269,7 +191,7 @@ std::vector<std::size_t> best_order(const Steps& steps) {
       return order;
     }
     if (!prefixes.contains(state.said)) {
-      Echelon next = prefixes.at(state.said & ~(1u << state.last)).known;
+      ModularEchelon next = prefixes.at(state.said & ~(1u << state.last)).known;
       steps.say(next, state.last);
       prefixes.emplace(state.said, prefix(std::move(next), state.said));
     }
@@ -291,7 +213,7 @@ std::vector<std::size_t> best_order(const Steps& steps) {
 std::vector<std::size_t> next_best_order(const Steps& steps) {
   std::vector<std::size_t> order;
   std::vector<bool> said(steps.size());
-  Echelon known;
+  ModularEchelon known;
   std::size_t last = steps.size();
   while (order.size() < steps.size()) {
     std::size_t best = steps.size();
@@ -339,7 +261,7 @@ OrderCost order_cost(const std::vector<Instance>& ordered, const std::vector<For
   const Steps steps(first, rest, goal);
   OrderCost total;
   std::vector<bool> said(rest.size());
-  Echelon known;
+  ModularEchelon known;
   for (std::size_t j = 0; j < rest.size(); ++j) {
     total = total + steps.cost(known, said, j);
     total.distance += steps.cost_after(j == 0 ? rest.size() : j - 1, said, j);
