@@ -43,6 +43,7 @@ part "Units, rules and problems" build/anglewright_tests
 part "The program as a user runs it" "$python" tests/cli/check_program.py build/anglewright
 part "Pages as they were approved" "$python" tests/golden/check_golden.py build/anglewright
 part "Published checks" "$python" tests/published/check_published.py build/anglewright
+part "Published proofs are not shorter" "$python" tests/published/check_lengths.py build/anglewright
 
 say "All together: $passed passed, $failed failed"
 [ "$failed" -eq 0 ]
