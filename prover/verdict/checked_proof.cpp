@@ -21,10 +21,17 @@ void cite_goal_orders(const Goal& goal, const Arrangement& arrangement, Proof& p
             cite_line_order(arrangement.line(angle->vertex, arm), arrangement, proof);
 }
 
-// A proof found in the last moment still gets its checks: they may run a little past the deadline.
+// A proof found in the last moment, or when Ctrl-C ended the search, still gets its checks: they have a little time of
+// their own. (A second Ctrl-C ends the program.)
 Budget with_grace(const Budget& budget) {
   Budget grace = budget;
-  if (grace.deadline) grace.deadline = std::max(*grace.deadline, Budget::Clock::now() + std::chrono::milliseconds(300));
+  const auto soon = Budget::Clock::now() + std::chrono::milliseconds(500);
+  if (budget.stop.stop_requested()) {
+    grace.stop = {};
+    grace.deadline = soon;
+  } else if (grace.deadline) {
+    grace.deadline = std::max(*grace.deadline, soon);
+  }
   return grace;
 }
 
