@@ -21,7 +21,7 @@ std::int64_t product(std::span<const RowEntry> row, const Row& dual) {
 
 CutFinder::CutFinder(const FlatProblem& problem)
     : problem_(problem), sum_(problem.row_count(), 0), row_stamp_(problem.row_count(), 0),
-      crossing_stamp_(static_cast<std::size_t>(problem.size()), 0) {}
+      crossing_stamp_(static_cast<std::size_t>(problem.size()), 0), column_stamp_(static_cast<std::size_t>(problem.columns()), 0) {}
 
 void CutFinder::touch(std::int32_t row, std::int64_t product) {
   const auto r = static_cast<std::size_t>(row);
@@ -70,6 +70,7 @@ void CutFinder::take_outside(Row dual, Cut& cut) {
   ++pass_;
   touched_rows_.clear();
   for (const RowEntry& entry : dual) {
+    column_stamp_[static_cast<std::size_t>(entry.column)] = round_;
     if (entry.column == problem_.constant())
       touch_constants(entry.factor);
     else
@@ -88,9 +89,16 @@ void CutFinder::take_outside(Row dual, Cut& cut) {
 }
 
 bool CutFinder::premises_inside(const Cut& cut, int candidate) const {
-  for (int r = problem_.first_row(candidate); r < problem_.first_conclusion(candidate); ++r)
+  for (int r = problem_.first_row(candidate); r < problem_.first_conclusion(candidate); ++r) {
+    const auto premise = problem_.row(r);
+    const auto touched = std::count_if(premise.begin(), premise.end(), [&](const RowEntry& entry) {
+      return column_stamp_[static_cast<std::size_t>(entry.column)] == round_;
+    });
+    if (touched == 0) continue;
+    if (touched == 1) return false;  // nothing that it could cancel with
     for (const Row& dual : cut.duals)
-      if (product(problem_.row(r), dual) != 0) return false;
+      if (product(premise, dual) != 0) return false;
+  }
   return true;
 }
 

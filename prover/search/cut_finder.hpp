@@ -40,6 +40,7 @@ class CutFinder {
   const FlatProblem& problem_;
   std::vector<std::int64_t> sum_;                 // by row: its product with the dual vector at hand
   std::vector<std::uint32_t> row_stamp_, crossing_stamp_;
+  std::vector<std::uint32_t> column_stamp_;       // columns in which a dual vector has an entry
   std::uint32_t pass_ = 0, round_ = 0;
   std::vector<std::int32_t> touched_rows_;
   std::vector<int> crossing_;                     // candidates with a conclusion that is not inside
