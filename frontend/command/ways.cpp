@@ -8,7 +8,7 @@ namespace frontend {
 
 namespace {
 
-constexpr std::size_t most_ways = 100;
+constexpr std::size_t most_ways = 100, most_steps = 1000;
 
 struct WaysArguments {
   AnswerArguments answer;
@@ -25,7 +25,7 @@ Run declare_ways(CLI::App& app) {
       ->check(CLI::Range(std::size_t{1}, most_ways));
   app.add_option("--at-most", arguments->ways.most_steps, "Only proofs of at most so many steps")
       ->type_name("STEPS")
-      ->check(CLI::PositiveNumber);
+      ->check(CLI::Range(std::size_t{1}, most_steps));
   app.add_option("--with", arguments->ways.with, "Only proofs that cite these rules (repeatable)")
       ->type_name("RULE")
       ->take_all()

@@ -42,9 +42,7 @@ struct WaysPage {
       while (end < proofs.size() && proofs[end]->idea == proofs[first]->idea) ++end;
       add_way({proofs.begin() + static_cast<std::ptrdiff_t>(first), proofs.begin() + static_cast<std::ptrdiff_t>(end)});
     }
-    if (proofs.size() > 1) add_comparison(proofs);
-    const bool draws = std::any_of(proofs.begin(), proofs.end(), [](const AnswerProof* p) { return !p->constructions.empty(); });
-    if (proofs.size() > 1 && !draws) add(Note{"No way needs a line that is not drawn."});
+    add_comparison(proofs);
     add(Note{extent(ways)});
     if (ways.joined_tried) add(Note{extent_with_lines(ways)});
     if (ways.left_out > 0)
@@ -65,7 +63,9 @@ struct WaysPage {
         continue;
       }
       const std::string title = fmt::format("Way {}{}", proof->idea, first ? "" : ", variant");
-      add_proof(*proof, {first ? 2 : 3, title + (proof->title.starts_with("by ") ? " " : ": ") + proof->title},
+      AnswerProof shown = *proof;
+      if (!first || proof->idea > 1) shown.set_aside.clear();  // said once
+      add_proof(shown, {first ? 2 : 3, title + (proof->title.starts_with("by ") ? " " : ": ") + proof->title},
                 catalogue, options, document);
       add(Note{cost_sentence(*proof, first && proof->idea == 1)});
     }
@@ -82,7 +82,6 @@ struct WaysPage {
   }
 
   void add_comparison(const std::vector<const AnswerProof*>& proofs) {
-    add(Heading{2, "Side by side"});
     const bool draws = std::any_of(proofs.begin(), proofs.end(), [](const AnswerProof* p) { return !p->constructions.empty(); });
     Table table{{"Way", "Steps", "Cost", "Deepest theorem", "Must have been taught"}, {}};
     if (draws) table.header.insert(table.header.begin() + 3, "Lines to draw");
@@ -96,7 +95,10 @@ struct WaysPage {
                             proof->to_be_taught.empty() ? "none" : rule_titles(proof->to_be_taught, catalogue)});
       if (draws) table.rows.back().insert(table.rows.back().begin() + 3, lines_to_draw(*proof));
     }
+    if (table.rows.size() < 2) return;
+    add(Heading{2, "Side by side"});
     add(std::move(table));
+    if (!draws) add(Note{"No way needs a line that is not drawn."});
   }
 
   static std::string reason(const std::string& stop) {

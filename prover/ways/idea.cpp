@@ -102,34 +102,25 @@ const IdeaNames::Image& IdeaNames::image(int fact, std::size_t symmetry) {
   const auto [place, fresh] = images_.try_emplace({fact, symmetry});
   if (!fresh) return place->second;
   const CarryingFact& f = carrying_.facts[static_cast<std::size_t>(fact)];
-  const auto mirror = [&](const std::vector<Form>& forms, std::vector<Form>& images) {
-    for (const Form& form : forms) {
-      const auto mirrored = image_of(form, symmetries_[symmetry], arrangement_, unknowns_);
-      place->second.complete = place->second.complete && mirrored;
-      if (mirrored) images.push_back(carrying_.small_change.reduce(*mirrored));
-    }
-  };
-  mirror(f.premises, place->second.premises);
-  mirror(f.conclusions, place->second.conclusions);
+  for (const Form& form : f.conclusions) {
+    const auto mirrored = image_of(form, symmetries_[symmetry], arrangement_, unknowns_);
+    place->second.complete = place->second.complete && mirrored;
+    if (mirrored) place->second.conclusions.push_back(carrying_.small_change.reduce(*mirrored));
+  }
   return place->second;
 }
 
 // Empty when the figure has no such mirror image, which a symmetry of the drawn lines excludes.
 std::string IdeaNames::name_under(const std::vector<int>& facts, std::size_t symmetry) {
-  struct Said {
-    std::vector<Form> premises, conclusions;
-  };
-  std::map<std::string, Said> by_kind;
+  std::map<std::string, std::vector<Form>> said;  // by kind
   for (const int f : facts) {
     const Image& i = image(f, symmetry);
     if (!i.complete) return {};
-    Said& said = by_kind[carrying_.facts[static_cast<std::size_t>(f)].kind];
-    said.premises.insert(said.premises.end(), i.premises.begin(), i.premises.end());
-    said.conclusions.insert(said.conclusions.end(), i.conclusions.begin(), i.conclusions.end());
+    std::vector<Form>& all = said[carrying_.facts[static_cast<std::size_t>(f)].kind];
+    all.insert(all.end(), i.conclusions.begin(), i.conclusions.end());
   }
   std::string name = ".";
-  for (const auto& [kind, said] : by_kind)
-    name += kind + "|" + text_of(echelon(said.premises)) + "|" + text_of(echelon(said.conclusions)) + "\n";
+  for (const auto& [kind, conclusions] : said) name += kind + "|" + text_of(echelon(conclusions)) + "\n";
   return name;
 }
 

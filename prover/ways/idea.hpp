@@ -5,8 +5,8 @@
 //   for arithmetic in another order: of facts of one kind it counts what they say together, the span of their equations
 //   (when a line cuts a triangle in two, any two of the three angle sums say the same).
 //
-// Who rests on whom is not part of the name: a fact stands for a theorem at given places, so its premises are fixed, and
-// what brings them is among the other facts.
+// Premises, and who rests on whom, are not part of the name: a theorem that says this at these places rests on what it
+// always rests on, and what brings that is among the other facts.
 #pragma once
 #include <map>
 #include <string>
@@ -31,7 +31,7 @@ class IdeaNames {
   std::string name_under(const std::vector<int>& facts, std::size_t symmetry);
 
   struct Image {
-    std::vector<Form> premises, conclusions;
+    std::vector<Form> conclusions;
     bool complete = true;  // false: a line that it needs is not drawn
   };
   const Image& image(int fact, std::size_t symmetry);

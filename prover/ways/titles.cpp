@@ -41,16 +41,19 @@ std::string in_full(const AnswerProof& proof, const Catalogue& catalogue, bool s
   return titles.empty() ? proof.title : with_lines("by " + listed(titles), proof);
 }
 
-// The reason of its first step that no other one of these has.
-std::string with_own_place(const std::string& title, const AnswerProof& proof, std::span<const AnswerProof> all) {
-  for (const AnswerStep& step : proof.steps) {
-    if (step.places.empty() && step.rule.empty()) continue;
-    const bool shared = std::any_of(all.begin(), all.end(), [&](const AnswerProof& other) {
-      return &other != &proof && std::any_of(other.steps.begin(), other.steps.end(),
-                                             [&](const AnswerStep& s) { return s.reason == step.reason; });
-    });
-    if (!shared && !step.reason.empty()) return title + " (" + step.reason + ")";
-  }
+// The reason of its first step that no other one of these has; small change only if there is nothing else.
+std::string with_own_place(const std::string& title, const AnswerProof& proof, const std::vector<AnswerProof*>& all,
+                           const Catalogue& catalogue) {
+  for (const bool small_change : {false, true})
+    for (const AnswerStep& step : proof.steps) {
+      const auto rule = catalogue.find(step.rule);
+      if (!rule || (!small_change && idea_table().role(catalogue[*rule]) == IdeaRole::small_change)) continue;
+      const bool shared = std::any_of(all.begin(), all.end(), [&](const AnswerProof* other) {
+        return other != &proof && std::any_of(other->steps.begin(), other->steps.end(),
+                                              [&](const AnswerStep& s) { return s.reason == step.reason; });
+      });
+      if (!shared && !step.reason.empty()) return title + " (" + step.reason + ")";
+    }
   return title;
 }
 
@@ -65,13 +68,15 @@ void tell_apart(std::span<AnswerProof> proofs, const Catalogue& catalogue) {
     std::map<std::string, std::vector<AnswerProof*>> called;
     for (AnswerProof& proof : proofs) called[proof.title].push_back(&proof);
     for (const auto& [title, same] : called)
-      for (std::size_t i = 1; i < same.size(); ++i) same[i]->title = rename(*same[i], *same[0]);
+      for (std::size_t i = 1; i < same.size(); ++i) same[i]->title = rename(*same[i], same);
   };
-  among_equals([&](const AnswerProof& proof, const AnswerProof& first) {
+  among_equals([&](const AnswerProof& proof, const std::vector<AnswerProof*>& same) {
     const std::string title = in_full(proof, catalogue, false);
-    return title == in_full(first, catalogue, false) ? with_own_place(proof.title, proof, proofs) : title;
+    return title == in_full(*same[0], catalogue, false) ? with_own_place(proof.title, proof, same, catalogue) : title;
   });
-  among_equals([&](const AnswerProof& proof, const AnswerProof&) { return with_own_place(proof.title, proof, proofs); });
+  among_equals([&](const AnswerProof& proof, const std::vector<AnswerProof*>& same) {
+    return with_own_place(proof.title, proof, same, catalogue);
+  });
   std::map<std::string, int> times;  // last resort
   for (AnswerProof& proof : proofs)
     if (const int n = ++times[proof.title]; n > 1) proof.title += " (" + std::to_string(n) + ")";

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""Compares pages with the approved ones beside this file, byte by byte: of the examples in all three layouts, and the
-proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
+"""Compares pages with the approved ones beside this file, byte by byte: of the examples in all three layouts and with their
+ways, and the proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
 
     python3 tests/golden/check_golden.py [--update] build/anglewright
 
@@ -13,8 +13,9 @@ from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
-BOARD = {"txt": []}
-PAGES = {**BOARD, "paragraph.txt": ["--layout", "paragraph"], "md": ["--format", "markdown"]}
+BOARD = {"txt": ["prove"]}
+PAGES = {**BOARD, "paragraph.txt": ["prove", "--layout", "paragraph"], "md": ["prove", "--format", "markdown"],
+         "ways.txt": ["ways"], "ways.md": ["ways", "--variants", "--format", "markdown"]}
 
 
 def problems():
@@ -34,7 +35,7 @@ def main():
         for ending, options in pages.items():
             page = folder / f"{example.stem}.{ending}"
             # A page must not depend on how fast the machine is: far more time than needed.
-            done = subprocess.run([program, "prove", "--limit", "60", *options, str(example)], capture_output=True, text=True)
+            done = subprocess.run([program, *options, "--limit", "60", str(example)], capture_output=True, text=True)
             if update:
                 page.write_text(done.stdout, encoding="utf-8")
             approved = page.read_text(encoding="utf-8") if page.exists() else ""
