@@ -113,6 +113,7 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
   WaysAsked asked;
   if (options.ways) {
     asked.most = options.ways->most;
+    asked.most_alike = options.ways->most_alike;
     asked.most_steps = options.ways->most_steps;
     for (const std::string& id : options.ways->with)
       if (const auto rule = named_rule(id, catalogue, answer.diagnostics)) asked.with.push_back(*rule);

@@ -14,6 +14,7 @@ namespace prover {
 // The k best ideas instead of one proof.
 struct WaysOptions {
   std::size_t most = 6;            // ideas for each claim
+  std::size_t most_alike = 2;      // of ideas that cite the same theorems, at other places
   std::size_t most_steps = 0;      // of a proof; 0: as many as it takes
   std::vector<std::string> with;   // rules that every proof must cite
 };

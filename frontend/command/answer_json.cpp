@@ -64,6 +64,7 @@ Json ways_json(const prover::AnswerWays& ways) {
   if (!ways.case_name.empty()) json["case"] = ways.case_name;
   json["ideas"] = ways.ideas;
   json["more"] = ways.more;
+  json["elsewhere"] = ways.elsewhere;
   json["left_out"] = ways.left_out;
   json["lines_drawn"] = extent_json(ways.complete_below, ways.stop);
   if (ways.joined_tried) json["points_joined"] = extent_json(ways.joined_complete_below, ways.joined_stop);

@@ -23,6 +23,10 @@ Run declare_ways(CLI::App& app) {
   app.add_option("--most", arguments->ways.most, "At most so many ideas for each claim; the default is 6")
       ->type_name("IDEAS")
       ->check(CLI::Range(std::size_t{1}, most_ways));
+  app.add_option("--alike", arguments->ways.most_alike,
+                 "At most so many ideas with the same theorems, at other places of the figure; the default is 2")
+      ->type_name("IDEAS")
+      ->check(CLI::Range(std::size_t{1}, most_ways));
   app.add_option("--at-most", arguments->ways.most_steps, "Only proofs of at most so many steps")
       ->type_name("STEPS")
       ->check(CLI::Range(std::size_t{1}, most_steps));

@@ -45,6 +45,9 @@ struct WaysPage {
     add_comparison(proofs);
     add(Note{extent(ways)});
     if (ways.joined_tried) add(Note{extent_with_lines(ways)});
+    if (ways.elsewhere > 0)
+      add(Note{counted(ways.elsewhere, "other idea cites", "other ideas cite") +
+               " the theorems of two that are listed, at other places of the figure; --alike shows more of them."});
     if (ways.left_out > 0)
       add(Note{counted(ways.left_out, "idea is", "ideas are") + " left out: no proof of it is as asked for."});
     if (ways.more > 0)
@@ -108,10 +111,12 @@ struct WaysPage {
     return "";
   }
   static std::string extent(const AnswerWays& ways) {
-    if (ways.complete_below.empty()) return "Complete: with these rules and the lines drawn there is no other idea.";
+    if (ways.complete_below.empty()) return ways.elsewhere == 0 ? "Complete: with these rules and the lines drawn there is no other idea."
+                                 : "Complete: with these rules and the lines drawn there is no idea that cites other theorems.";
     if (ways.complete_below == "0") return "There may be other ideas." + reason(ways.stop);
-    return fmt::format("Complete up to cost {}: with these rules and the lines drawn no other idea has a lighter proof.{}",
-                       decimal(ways.complete_below), reason(ways.stop));
+    return fmt::format("Complete up to cost {}: with these rules and the lines drawn no {} has a lighter proof.{}",
+                       decimal(ways.complete_below), ways.elsewhere == 0 ? "other idea" : "idea that cites other theorems",
+                       reason(ways.stop));
   }
   static std::string extent_with_lines(const AnswerWays& ways) {
     if (ways.joined_complete_below.empty()) return "Joining two points saves no theorem, beyond what is listed.";

@@ -66,8 +66,9 @@ struct AnswerWays {
   std::string goal, case_name;
   int ideas = 0;               // listed
   int more = 0;                // found, but beyond the number asked for
+  int elsewhere = 0;           // found, but citing the theorems of two listed ones, at other places of the figure
   int left_out = 0;            // found, but without a proof as asked for
-  std::string complete_below;  // exact: every idea that has a proof of smaller cost is listed; empty: there are no others
+  std::string complete_below;  // exact: every idea that has a proof of smaller cost is listed or `elsewhere`; empty: there are no others
   std::string stop;            // why there may be others: a limit, "time-limit" …; "saturated" when there are none
   bool joined_tried = false;   // points that nobody had joined were joined, too; and how far that went:
   std::string joined_complete_below, joined_stop;

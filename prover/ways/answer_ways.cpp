@@ -44,7 +44,7 @@ class WaysOfAnswer {
     AnswerWays summary;
     summary.goal = statement.goals[goal].text;
     summary.case_name = case_name(statement, one);
-    WaysLimits limits{budget.share(0.6), asked_.most, asked_.most_steps, asked_.with, false, {}, {}};
+    WaysLimits limits{budget.share(0.6), asked_.most, asked_.most_alike, asked_.most_steps, asked_.with, false, {}, 0, {}};
     const std::set<Position> settled = seen_positions(attempt.goals[goal]->proof);
     limits.admissible = [&](const CheckedProof& proof) { return reads_nothing_doubtful(proof, settled, statement, solved, one); };
     const Arrangement& arrangement = attempt.workings->arrangement;
@@ -54,16 +54,22 @@ class WaysOfAnswer {
     WaysFound found = ways_to(goal, statement, attempt, options_, limits, times_);
     answer_.checks_disagree |= found.checks_disagree;
     const bool room = found.ways.size() < asked_.most || found.ways.back().proofs[0].checked.light.weight > joining_;
-    if (!joined && !room) {  // ideas that join points would stand behind all that is listed
+    if (!joined) {  // an idea that joins two points costs more than that line
       summary.joined_tried = true;
       summary.joined_stop = name_of(StopReason::goal_reached);
       summary.joined_complete_below = weight_as_cost(joining_).to_string();
-    } else if (!joined && !found.ways.empty()) {
+    }
+    if (!joined && room && !found.ways.empty()) {
       limits.without_lines = found.kinds;
-      if (auto more = join(goal, statement, attempt, limits, budget)) merge(*more, found, summary);
+      limits.line_and_theorem = joining_ + kWeightUnit;
+      if (auto more = join(goal, statement, attempt, limits, budget))
+        merge(*more, found, summary);
+      else if (budget.exhausted())
+        summary.joined_stop = name_of(budget.reason());
     }
     summary.ideas = static_cast<int>(found.ways.size());
     summary.more += static_cast<int>(found.more);
+    summary.elsewhere += static_cast<int>(found.elsewhere);
     summary.left_out += static_cast<int>(found.left_out);
     summary.stop = name_of(found.stop);
     if (found.stop != StopReason::saturated || found.more > 0)
@@ -121,6 +127,7 @@ class WaysOfAnswer {
     if (more.stop != StopReason::saturated || more.more > 0)
       summary.joined_complete_below = weight_as_cost(more.complete_below).to_string();
     summary.more += static_cast<int>(more.more);
+    summary.elsewhere += static_cast<int>(more.elsewhere);
     summary.left_out += static_cast<int>(more.left_out);
   }
 

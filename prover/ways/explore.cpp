@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <deque>
+#include <limits>
 #include <map>
 
 #include "prover/search/derivation.hpp"
@@ -15,16 +16,18 @@ constexpr std::size_t kMostSets = 600;
 
 class Explorer {
  public:
-  Explorer(const CarryingProblem& carrying, IdeaNames& names, const Budget& budget)
-      : carrying_(carrying), names_(names), budget_(budget) {}
+  Explorer(const CarryingProblem& carrying, IdeaNames& names, std::int64_t heaviest, const Budget& budget)
+      : carrying_(carrying), names_(names), heaviest_(heaviest), budget_(budget) {}
 
   IdeasFound run(std::vector<int> best) {
-    note(minimal(std::move(best)));
-    probe(budget_.share(0.4));
-    const LightSets all = lightest_sets(carrying_.problem, {{budget_.share(0.8), {}}, kMostSets});
+    note(std::move(best));
+    // Where only light ideas are sought, the enumeration finds them all.
+    if (heaviest_ == std::numeric_limits<std::int64_t>::max()) probe(budget_.share(0.4));
+    const LightSets all = lightest_sets(carrying_.problem, {{budget_, {}}, kMostSets, heaviest_});
     for (const LightSet& set : all.sets) note(facts_among(carrying_, set.members));
     found_.complete_below = all.complete_below;
-    found_.stop = all.stop;
+    // Nothing was cut where the search ended because all that is sought was found.
+    found_.stop = all.stop == StopReason::instance_limit && all.complete_below > heaviest_ ? StopReason::goal_reached : all.stop;
     std::stable_sort(found_.ideas.begin(), found_.ideas.end(), [](const Idea& a, const Idea& b) { return a.weight < b.weight; });
     return std::move(found_);
   }
@@ -35,8 +38,10 @@ class Explorer {
     return carrying_.problem.candidates[static_cast<std::size_t>(candidate)].weight;
   }
 
-  // The lightest set of facts stands for the idea.
-  void note(const std::vector<int>& facts) {
+  // The lightest set of facts stands for the idea. A minimal set of candidates may hold a fact in the place of small
+  // change: without it there is another set, and no idea is lost.
+  void note(std::vector<int> facts) {
+    facts = minimal(std::move(facts));
     std::int64_t all = 0;
     for (const int f : facts) all += weight(f);
     const auto [place, fresh] = named_.try_emplace(names_.of(facts), found_.ideas.size());
@@ -106,6 +111,7 @@ class Explorer {
 
   const CarryingProblem& carrying_;
   IdeaNames& names_;
+  std::int64_t heaviest_;
   const Budget& budget_;
   IdeasFound found_;
   std::map<std::string, std::size_t> named_;
@@ -113,9 +119,10 @@ class Explorer {
 
 }  // namespace
 
-IdeasFound explore(const CarryingProblem& carrying, std::vector<int> best, IdeaNames& names, const Budget& budget) {
+IdeasFound explore(const CarryingProblem& carrying, std::vector<int> best, IdeaNames& names, std::int64_t heaviest,
+                   const Budget& budget) {
   if (carrying.free_suffices) return {{{}}, 0, StopReason::saturated};
-  return Explorer(carrying, names, budget).run(std::move(best));
+  return Explorer(carrying, names, heaviest, budget).run(std::move(best));
 }
 
 }  // namespace prover

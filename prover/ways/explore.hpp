@@ -22,7 +22,8 @@ struct IdeasFound {
   StopReason stop = StopReason::none;  // `saturated` when there are no others
 };
 
-// `best`: the facts of the best proof known; its idea is always among them.
-IdeasFound explore(const CarryingProblem& carrying, std::vector<int> best, IdeaNames& names, const Budget& budget);
+// `best`: the facts of the best proof known; its idea is always among them. Ideas heavier than `heaviest` are not sought.
+IdeasFound explore(const CarryingProblem& carrying, std::vector<int> best, IdeaNames& names, std::int64_t heaviest,
+                   const Budget& budget);
 
 }  // namespace prover

@@ -1,6 +1,7 @@
 #include "prover/ways/ways.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <map>
 
 #include "prover/base/log.hpp"
@@ -21,6 +22,7 @@ struct Draft {
   std::vector<Variant> proofs;
   std::vector<Variant> others;  // from other facts
   bool joins_points = false;
+  std::set<std::string> kinds;  // of theorem
 };
 
 class WayFinder {
@@ -39,7 +41,7 @@ class WayFinder {
       IdeaNames names(carrying_, symmetries(scene_.statement, claim_.forms, scene_.arrangement, scene_.unknowns),
                       scene_.arrangement, scene_.unknowns);
       const std::vector<int> first = facts_said(carrying_, best_->light.members);
-      ideas_ = explore(carrying_, first, names, limits_.budget.share(0.5));
+      ideas_ = explore(carrying_, first, names, heaviest(), limits_.budget.share(0.7));
       log::info("ways: {} carrying facts in {} candidates, {} ideas, {}", carrying_.facts.size(),
                 search_.problem.candidates.size(), ideas_.ideas.size(), name_of(ideas_.stop));
       draft(names, first);
@@ -47,17 +49,28 @@ class WayFinder {
     found_.complete_below = ideas_.complete_below;
     found_.stop = ideas_.stop;
     for (std::size_t i = 0; i < drafts_.size(); ++i) {
-      if (found_.ways.size() == limits_.most) {
+      const bool interrupted = limits_.budget.stop.stop_requested() && !found_.ways.empty();
+      if (interrupted) found_.stop = StopReason::interrupted;
+      if (found_.ways.size() == limits_.most || interrupted) {
         found_.more = drafts_.size() - i + undrafted_;
         found_.complete_below = std::min(found_.complete_below, drafts_[i].proofs[0].light.weight);
         break;
       }
-      show(drafts_[i]);
+      if (++alike_[drafts_[i].kinds] > limits_.most_alike)
+        ++found_.elsewhere;
+      else
+        show(drafts_[i]);
     }
     return std::move(found_);
   }
 
  private:
+  // With every two points joined there are thousands of ideas, nearly all of them detours; sought are those that cost
+  // little more than the best proof, the line and one theorem.
+  std::int64_t heaviest() const {
+    return limits_.only_with_joined_points ? best_->light.weight + limits_.line_and_theorem
+                                           : std::numeric_limits<std::int64_t>::max();
+  }
   // The kinds of theorem that an idea cites, lines drawn apart.
   std::set<std::string> kinds_of(const Idea& idea) const {
     std::set<std::string> kinds;
@@ -90,10 +103,11 @@ class WayFinder {
     for (; done < ideas_.ideas.size() && drafts_.size() < kIdeasPerShown * limits_.most; ++done) {
       if (budget.exhausted() && !drafts_.empty()) break;
       const Idea& idea = ideas_.ideas[done];
-      Draft draft{variants(idea.facts, carrying_, search_, options_.catalogue, budget), {}, joins_points(idea)};
+      Draft draft{variants(idea.facts, carrying_, search_, options_.catalogue, budget), {}, joins_points(idea), kinds_of(idea)};
       add_others(idea, draft, budget);
       // The proof that `prove` shows is the first of its idea, whatever else was found in time.
       if (!limits_.only_with_joined_points && !seeded_ && says_best(idea, names, first)) seed(draft);
+      if (draft.proofs.empty() && budget.exhausted()) break;
       select(draft);
       if (draft.proofs.empty())
         ++found_.left_out;
@@ -105,6 +119,9 @@ class WayFinder {
       ideas_.complete_below = std::min(ideas_.complete_below, ideas_.ideas[done].weight);
       if (ideas_.stop == StopReason::saturated && undrafted_ > 0 && budget.exhausted()) ideas_.stop = budget.reason();
     }
+    // A proof may weigh more than its facts.
+    if (std::erase_if(drafts_, [&](const Draft& d) { return d.proofs[0].light.weight > heaviest(); }) > 0)
+      ideas_.complete_below = std::min(ideas_.complete_below, heaviest());
     std::stable_sort(drafts_.begin(), drafts_.end(), [](const Draft& a, const Draft& b) {
       return a.proofs[0].light.weight < b.proofs[0].light.weight;
     });
@@ -189,7 +206,7 @@ class WayFinder {
     if (!way.proofs.empty()) found_.ways.push_back(std::move(way));
   }
   bool show(Variant& v, bool in_full, Way& way) {
-    if (limits_.budget.stop.stop_requested() && !found_.ways.empty()) return false;
+    if (limits_.budget.stop.stop_requested() && !way.proofs.empty()) return false;  // its variants can wait
     const std::size_t steps = steps_of(v);
     CheckedProof checked = checked_proof(search_, std::move(v.light), claim_, scene_, limits_.budget, times_);
     found_.checks_disagree |= refuted(checked);
@@ -214,6 +231,7 @@ class WayFinder {
   std::vector<Draft> drafts_;
   std::size_t undrafted_ = 0;
   bool seeded_ = false;
+  std::map<std::set<std::string>, std::size_t> alike_;
   WaysFound found_;
 };
 

@@ -15,12 +15,14 @@ namespace prover {
 struct WaysLimits {
   Budget budget;
   std::size_t most = 6;             // ideas shown
+  std::size_t most_alike = 2;       // of ideas that cite the same theorems, at other places
   std::size_t most_steps = 0;       // of a proof; 0: as many as it takes
   std::vector<RuleId> with;         // every proof shown cites all of these, or one of their families each
   // Only ideas that begin by joining two points, and only where that saves a theorem: those that cite all kinds of theorem of
   // one of these ideas, which draw no line, draw theirs for nothing.
   bool only_with_joined_points = false;
   std::vector<std::set<std::string>> without_lines;
+  std::int64_t line_and_theorem = 0;  // by how much they may be heavier than the best proof
   // Whether a proof that both checks have confirmed may be shown: what it reads from the figure may need a look.
   std::function<bool(const CheckedProof&)> admissible;
 };
@@ -38,9 +40,10 @@ struct Way {
 
 struct WaysFound {
   std::vector<Way> ways;                // by the weight of the first proof
-  std::int64_t complete_below = 0;      // every idea that has a lighter proof is among `ways`
+  std::int64_t complete_below = 0;      // every idea that has a lighter proof is among `ways`, or counted in `elsewhere`
   StopReason stop = StopReason::none;   // why there may be others; `saturated` when there are none at all
   std::size_t more = 0;                 // ideas found beyond `most`
+  std::size_t elsewhere = 0;            // ideas found beyond `most_alike`, lighter than the last one shown
   std::size_t left_out = 0;             // ideas found that have no proof as asked for (`with`, `most_steps`)
   std::vector<std::set<std::string>> kinds;  // of every idea found: the kinds of its theorems, lines drawn apart
   bool checks_disagree = false;         // a proof was refused by one of the checks, and is not among `ways`

@@ -598,6 +598,13 @@ class Ways(TestCase):
         self.assertEqual([w["goal"] for w in two["ways"]], ["KL = MN; angle KLM = angle MNK", "angle NKL + angle KLM = 180"])
         self.assertTrue(all(w["ideas"] > 1 for w in two["ways"]))
 
+    def test_the_same_theorems_at_other_places_do_not_drown_the_rest(self):
+        few, many = (self.answer(self.PARALLELOGRAM, "--most", "40", "--alike", n) for n in ("1", "40"))
+        cited = lambda answer: [frozenset(p["rules"]) for p in answer["proofs"] if p["in_full"]]
+        self.assertGreater(few["ways"][0]["elsewhere"], 0)
+        self.assertEqual(many["ways"][0]["elsewhere"], 0)
+        self.assertGreaterEqual(len(set(cited(few))), len(set(cited(many))))
+
     def test_other_verdicts_are_those_of_prove(self):
         for text in ("triangle: KLM\nangle KLM = 100\nangle LMK = 90\nfind: angle LKM\n",
                      "triangle: KLM\nKL = KM\nprove: KL = LM\n",
