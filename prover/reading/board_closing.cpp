@@ -72,7 +72,7 @@ void Board::close() {
     line.reason = reading_.lines.size() > 1 ? "the lines above exclude each other" : "the line above cannot hold";
     line.rule = "contradiction";
   }
-  if (!proof.contradiction && all_shown()) line.reason = "as shown";
+  if (!proof.contradiction && scene_.goal.kind == GoalKind::prove && all_shown()) line.reason = "as shown";
   if (!givens.empty() && !nothing_said && !proof.contradiction) line.reason += ", given " + enumerated(givens);
   reading_.lines.push_back(std::move(line));
 }

@@ -324,8 +324,11 @@ class Writer {
   std::string collected(const InTermsOf& solved, UnknownId t) const {
     if (names_.is_number(t)) {
       std::string left;
-      for (const Rational& m : solved.multiples) append(left, m.sign() > 0, multiple_text(magnitude(m), names_.of(t)));
-      return "so " + left + " = " + number_text(solved.total);
+      const bool turn = solved.coefficient.sign() < 0;  // so that the unknown is counted positively
+      for (const bool positive : {true, false})
+        for (const Rational& m : solved.multiples)
+          if (((m.sign() > 0) != turn) == positive) append(left, positive, multiple_text(magnitude(m), names_.of(t)));
+      return "so " + left + " = " + number_text(turn ? -solved.total : solved.total);
     }
     Rational factor = solved.coefficient.sign() > 0 ? Rational(1) : Rational(-1);
     for (std::int64_t k = 2; k <= 12 && !(solved.coefficient * factor).is_integer(); ++k)

@@ -44,6 +44,21 @@ std::vector<std::string> goal_rows(const Goal& goal, const std::vector<Form>& fo
     const Rational plain = *known.value(form.terms[0].first);
     return {what + " = 360° − " + degrees_text(plain), "= " + degrees_text(Rational(360) - plain)};
   }
+  // "∠LTM = ½∠LKM + 90°": the quantities that the answer may speak of stand on the right.
+  if (!goal.in_terms_of.empty()) {
+    std::vector<std::string> asked_for;  // as the book calls them: goals are noted first
+    for (const Term& term : asked.terms) {
+      Expression one;
+      one.terms.push_back(term);
+      one.terms[0].coefficient = 1;
+      if (auto* plain = std::get_if<Angle>(&one.terms[0].quantity)) plain->reflex = plain->exterior = false;
+      asked_for.push_back(describe(one, points));
+    }
+    Form side = Form::number(-form.constant);
+    for (const auto& [u, c] : form.terms)
+      if (std::find(asked_for.begin(), asked_for.end(), names.of(u)) == asked_for.end()) side.add(Form::of(u), -c);
+    return {what + " = " + names.sum(side)};
+  }
   const std::string answer = text(-form.constant);
   if (form.terms.size() == 1) {
     const auto& [u, c] = form.terms[0];

@@ -136,3 +136,14 @@ TEST_CASE("givens that cannot all hold: the last row says what does not fit") {
   REQUIRE(problem.attempt.contradiction);
   CHECK(says(problem.attempt.contradiction->reading, "∠KLM + ∠LMK + ∠MKL = 180° but 64° + 58° + 60° = 182°"));
 }
+
+TEST_CASE("an answer in terms of another angle names that angle, and no number alone") {
+  const std::string text = "triangle: KLM\nbisects: ray LT bisects angle KLM\nbisects: ray MT bisects angle KML\n";
+  const Reading reading = Proved(text + "find: angle LTM in terms of angle LKM\n").goal().reading;
+  CHECK(claims(reading).back() == "∠LTM = ½∠LKM + 90°");
+  // Also where a given calls it by its letters the other way round.
+  const Reading turned = Proved("triangle: KLM\nangle MKL = 2 angle KLM\nfind: angle KLM in terms of angle LKM\n").goal().reading;
+  CHECK(claims(turned).back().starts_with("∠KLM = ½∠"));
+  const Reading plain = Proved(text + "angle LKM = 40\nfind: angle LTM\n").goal().reading;
+  CHECK(claims(plain).back().ends_with("= 110°"));
+}
