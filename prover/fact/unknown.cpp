@@ -11,21 +11,35 @@ namespace {
 
 const std::string no_name;
 
-std::uint32_t hash_of(UnknownKind kind, FactKind fact, std::span<const PointId> points, const std::string& name) {
+constexpr std::uint64_t is_whole = std::uint64_t{1} << 63;  // the key says everything
+
+std::uint64_t key_of(UnknownKind kind, FactKind fact, std::span<const PointId> points, const std::string& name) {
+  constexpr std::size_t most_points = 4;
+  constexpr std::int32_t bits = 13;
+  std::uint64_t key = static_cast<std::uint64_t>(kind) | static_cast<std::uint64_t>(fact) << 2 | points.size() << 7;
+  bool whole = points.size() <= most_points && name.empty();
+  if (whole)
+    for (std::size_t i = 0; i < points.size(); ++i) {
+      whole = whole && points[i].value >= 0 && points[i].value < (1 << bits);
+      key |= static_cast<std::uint64_t>(points[i].value) << (10 + bits * i);
+    }
+  if (whole) return key | is_whole;
   std::uint64_t h = static_cast<std::uint64_t>(kind) * 64 + static_cast<std::uint64_t>(fact) + 1;
   for (const PointId p : points) h = (h ^ static_cast<std::uint32_t>(p.value)) * 0x9e3779b97f4a7c15U + (h >> 32);
-  if (!name.empty()) h ^= std::hash<std::string>{}(name);
-  return static_cast<std::uint32_t>(h ^ (h >> 32));
+  return (h ^ std::hash<std::string>{}(name)) & ~is_whole;
 }
+
+std::size_t start_of(std::uint64_t key) { return static_cast<std::size_t>((key * 0x9e3779b97f4a7c15U) >> 24); }
 
 }  // namespace
 
-std::size_t UnknownTable::slot_of(const Sought& sought, std::uint32_t hash) const {
+std::size_t UnknownTable::slot_of(const Sought& sought, std::uint64_t key) const {
   const std::size_t mask = slots_.size() - 1;
-  for (std::size_t at = hash & mask;; at = (at + 1) & mask) {
+  for (std::size_t at = start_of(key) & mask;; at = (at + 1) & mask) {
     const Slot& slot = slots_[at];
     if (slot.unknown < 0) return at;
-    if (slot.hash != hash) continue;
+    if (slot.key != key) continue;
+    if ((key & is_whole) != 0) return at;
     const Unknown& u = unknowns_[static_cast<std::size_t>(slot.unknown)];
     if (u.kind == sought.kind && u.fact == sought.fact && u.name == sought.name &&
         std::equal(u.points.begin(), u.points.end(), sought.points.begin(), sought.points.end()))
@@ -39,7 +53,7 @@ void UnknownTable::grow() {
   const std::size_t mask = slots_.size() - 1;
   for (const Slot& slot : old) {
     if (slot.unknown < 0) continue;
-    std::size_t at = slot.hash & mask;
+    std::size_t at = start_of(slot.key) & mask;
     while (slots_[at].unknown >= 0) at = (at + 1) & mask;
     slots_[at] = slot;
   }
@@ -47,10 +61,10 @@ void UnknownTable::grow() {
 
 UnknownId UnknownTable::found_or_added(const Sought& sought) {
   if (2 * unknowns_.size() >= slots_.size()) grow();
-  const std::uint32_t hash = hash_of(sought.kind, sought.fact, sought.points, sought.name);
-  Slot& slot = slots_[slot_of(sought, hash)];
+  const std::uint64_t key = key_of(sought.kind, sought.fact, sought.points, sought.name);
+  Slot& slot = slots_[slot_of(sought, key)];
   if (slot.unknown < 0) {
-    slot = {static_cast<std::int32_t>(unknowns_.size()), hash};
+    slot = {key, static_cast<std::int32_t>(unknowns_.size())};
     unknowns_.push_back({sought.kind, sought.fact, {sought.points.begin(), sought.points.end()}, sought.name});
   }
   return UnknownId(slot.unknown);
@@ -58,7 +72,7 @@ UnknownId UnknownTable::found_or_added(const Sought& sought) {
 
 UnknownId UnknownTable::found(const Sought& sought) const {
   if (slots_.empty()) return {};
-  return UnknownId(slots_[slot_of(sought, hash_of(sought.kind, sought.fact, sought.points, sought.name))].unknown);
+  return UnknownId(slots_[slot_of(sought, key_of(sought.kind, sought.fact, sought.points, sought.name))].unknown);
 }
 
 UnknownId UnknownTable::intern(const Unknown& u) {

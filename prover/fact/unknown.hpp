@@ -70,16 +70,17 @@ class UnknownTable {
     std::span<const PointId> points;
     const std::string& name;
   };
-  std::size_t slot_of(const Sought& sought, std::uint32_t hash) const;  // where it stands, or the free slot for it
+  std::size_t slot_of(const Sought& sought, std::uint64_t key) const;  // where it stands, or the free slot for it
   UnknownId found_or_added(const Sought& sought);
   UnknownId found(const Sought& sought) const;
   void grow();
 
   std::vector<Unknown> unknowns_;
-  // Open addressing: what stands in a slot is the index of an unknown, or -1, and some bits of its hash.
+  // Open addressing. An unknown of up to four points is its key, so that a question looks at no more than the slot; for
+  // the others the key is a hash.
   struct Slot {
+    std::uint64_t key = 0;
     std::int32_t unknown = -1;
-    std::uint32_t hash = 0;
   };
   std::vector<Slot> slots_;
 };

@@ -69,7 +69,9 @@ LineId Arrangement::add_line(std::vector<PointId> points, bool joined) {
     for (std::size_t j = i + 1; j < points.size(); ++j)
       line_of_pair_[pair_index(points[i], points[j])] = line_of_pair_[pair_index(points[j], points[i])] = id;
   }
-  lines_.push_back({std::move(points), joined});
+  std::array<PointId, 2> ends;
+  std::partial_sort_copy(points.begin(), points.end(), ends.begin(), ends.end());
+  lines_.push_back({std::move(points), joined, ends});
   return id;
 }
 

@@ -49,6 +49,8 @@ class Arrangement {
   LineId line(PointId a, PointId b) const {              // not valid when not drawn
     return a.valid() && b.valid() ? line_of_pair_[pair_index(a, b)] : LineId();
   }
+  // The two points of a line with the lowest numbers.
+  const std::array<PointId, 2>& ends_of(LineId line) const { return lines_[line.index()].ends; }
   bool stands_on(PointId p, LineId l) const {
     const PointId first = lines_[l.index()].points[0];
     return p == first || line(p, first) == l;
@@ -80,6 +82,7 @@ class Arrangement {
   struct Line {
     std::vector<PointId> points;
     bool joined = false;
+    std::array<PointId, 2> ends;
   };
   struct Node {               // the side of a point with respect to a line
     std::int32_t parent = 0;

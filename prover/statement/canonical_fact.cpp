@@ -56,27 +56,13 @@ constexpr std::array<std::array<std::uint8_t, 6>, 12> triangle_orders{{{0, 1, 2,
                                                                        {5, 3, 4, 2, 0, 1},
                                                                        {5, 4, 3, 2, 1, 0}}};
 
-// The two points of the line with the lowest numbers.
-std::array<PointId, 2> ends_of(LineId line, const Arrangement& arrangement) {
-  std::array<PointId, 2> ends;
-  for (const PointId p : arrangement.points_on(line)) {
-    if (!ends[0].valid() || p < ends[0]) {
-      ends[1] = ends[0];
-      ends[0] = p;
-    } else if (!ends[1].valid() || p < ends[1]) {
-      ends[1] = p;
-    }
-  }
-  return ends;
-}
-
 }  // namespace
 
 UnknownId line_fact(FactKind kind, PointId a, PointId b, PointId c, PointId d, const Arrangement& arrangement,
                     UnknownTable& unknowns) {
   const LineId first = arrangement.line(a, b), second = arrangement.line(c, d);
   if (!first.valid() || !second.valid() || first == second) return {};
-  std::array<PointId, 2> p = ends_of(first, arrangement), q = ends_of(second, arrangement);
+  std::array<PointId, 2> p = arrangement.ends_of(first), q = arrangement.ends_of(second);
   if (q < p) std::swap(p, q);
   return unknowns.intern(UnknownKind::fact, kind, std::array{p[0], p[1], q[0], q[1]});
 }
@@ -85,7 +71,7 @@ UnknownId tangent_fact(PointId a, PointId touching, std::vector<PointId> circle,
                        UnknownTable& unknowns) {
   const LineId line = arrangement.line(a, touching);
   if (!line.valid()) return {};
-  const std::array<PointId, 2> ends = ends_of(line, arrangement);
+  const std::array<PointId, 2> ends = arrangement.ends_of(line);
   Points p(ends.begin(), ends.end());
   p.push_back(touching);
   std::sort(circle.begin(), circle.end());
