@@ -46,20 +46,23 @@ bool Knowledge::is_idle(const Instance& instance) const {
   });
 }
 
-void Knowledge::offer(Instance& instance) {
+bool Knowledge::is_new(Instance& instance) {
   ++offered_;
   drop_trivial(instance.premises);
   drop_trivial(instance.conclusions);
-  if (instance.conclusions.empty()) return;
+  if (instance.conclusions.empty()) return false;
   if (instance.hypothesis >= 0) {
     for (const Form& f : instance.conclusions) {
       given_.insert(f.normalised());
       given_hashes_.insert(f.normalised_hash());
     }
   } else if (is_idle(instance)) {
-    return;
+    return false;
   }
-  if (!seen_.insert(instance_hash(instance))) return;
+  return seen_.insert(instance_hash(instance));
+}
+
+void Knowledge::take(const Instance& instance) {
   const auto& premises = instance.premises;
   const auto open = std::find_if(premises.begin(), premises.end(), [&](const Form& f) { return !entails(f); });
   if (open == premises.end()) return fire(instance);
@@ -217,7 +220,18 @@ void Knowledge::note_circles() {
   }
 }
 
+const std::vector<std::size_t>& Knowledge::facts_about(FactKind kind, LineId line) const {
+  static const std::vector<std::size_t> none;
+  const auto& facts = by_line_[kind == FactKind::parallel ? 0 : 1];
+  return line.index() < facts.size() ? facts[line.index()] : none;
+}
+
 void Knowledge::note(KnownFact fact) {
+  if (fact.kind == FactKind::parallel || fact.kind == FactKind::perpendicular) {
+    auto& facts = by_line_[fact.kind == FactKind::parallel ? 0 : 1];
+    facts.resize(arrangement.line_count());
+    for (const LineId line : {fact.first, fact.second}) facts[line.index()].push_back(facts_.size());
+  }
   by_kind_[static_cast<std::size_t>(fact.kind)].push_back(facts_.size());
   facts_.push_back(std::move(fact));
 }

@@ -32,7 +32,12 @@ class Knowledge {
 
   // Takes an instance: fires it when its premises follow, keeps it waiting otherwise, drops it when it is known
   // already or says nothing. What is kept is a copy; what says nothing is struck out of `instance` itself.
-  void offer(Instance& instance);
+  void offer(Instance& instance) {
+    if (is_new(instance)) take(instance);
+  }
+  // The two halves of it: most instances that matching comes upon were there before, and need no positions.
+  bool is_new(Instance& instance);
+  void take(const Instance& instance);
   // Fires what was waiting and now follows, and lists facts that became known. True when anything was new.
   bool settle();
 
@@ -42,6 +47,8 @@ class Knowledge {
   const std::vector<KnownFact>& facts() const { return facts_; }
   // Where the facts of one kind stand among `facts`, in order.
   const std::vector<std::size_t>& facts_of(FactKind kind) const { return by_kind_[static_cast<std::size_t>(kind)]; }
+  // Those of two lines, one of which is this one; likewise in order.
+  const std::vector<std::size_t>& facts_about(FactKind kind, LineId line) const;
   bool full() const { return fired_.size() + waiting_count_ >= budget.max_instances; }
   bool contradictory() const { return system_.contradictory(); }
   std::size_t offered() const { return offered_; }
@@ -74,6 +81,7 @@ class Knowledge {
   std::vector<std::int32_t> woken_;                  // who has been woken and was not looked at yet
   std::vector<KnownFact> facts_;
   std::array<std::vector<std::size_t>, 32> by_kind_;
+  std::array<std::vector<std::vector<std::size_t>>, 2> by_line_;  // parallel, perpendicular; by line
   std::vector<std::vector<UnknownId>> circles_;     // the circle unknowns of each centre
   std::vector<std::vector<bool>> one_circle_;       // by centre: pairs of them known to be on one circle
   HashSet seen_;                                    // hashes of instances

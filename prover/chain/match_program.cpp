@@ -1,10 +1,12 @@
 #include "prover/chain/match_program.hpp"
 
 #include <algorithm>
-#include <numeric>
+#include <map>
 #include <set>
 
+#include "prover/language/phrase_points.hpp"
 #include "prover/statement/canonical_fact.hpp"
+#include "prover/statement/figure_text.hpp"
 #include "prover/statement/meaning.hpp"
 
 namespace prover {
@@ -15,15 +17,16 @@ Variable variable_of(PointId p) { return static_cast<Variable>(p.value); }
 
 class Compiler {
  public:
-  Compiler(const MatchPlan& plan, const std::vector<Phrase>& conclusions)
-      : plan_(plan), placed_(plan.arm_of.size(), false), prefix_(plan.symmetries.size(), 0) {
+  Compiler(const MatchPlan& plan, const Rule& rule)
+      : plan_(plan), rule_(rule), placed_(plan.arm_of.size(), false), prefix_(plan.symmetries.size(), 0) {
     for (std::size_t i = 0; i < plan.given_count; ++i) must_exist(plan.conditions[i]);
-    for (const Phrase& phrase : conclusions) must_exist(phrase);
+    for (const Phrase& phrase : rule.then) must_exist(phrase);
   }
 
   MatchProgram run() {
     for (const MatchStep& step : plan_.steps) compile(step);
     if (program_.moves.empty()) add({});
+    find_free_tail();
     return std::move(program_);
   }
 
@@ -115,6 +118,7 @@ class Compiler {
 
   // The pair of variables, placed so that together they name the line.
   void name_line(PointId a, PointId b, std::size_t line) {
+    named_by_[line] = std::minmax(variable_of(a), variable_of(b));
     const std::size_t va = a.index(), vb = b.index();
     if (placed_[va] && placed_[vb]) return place(MatchMove::Kind::is_line, va, a.value, line, b.value);
     if (!placed_[va] && !placed_[vb] && plan_.names_line[va] && plan_.names_line[vb]) {
@@ -143,6 +147,12 @@ class Compiler {
       move.kind = MatchMove::Kind::fact_of_lines;
       program_.lines += 2;
       const std::size_t first = move.line;
+      const auto stand_already = [&](PointId a, PointId b) {
+        const bool has_a = placed_[a.index()], has_b = placed_[b.index()];
+        return std::pair(has_a ? a.value : has_b ? b.value : -1, has_a && has_b ? b.value : -1);
+      };
+      move.first_named = stand_already(p[0], p[1]);
+      move.second_named = stand_already(p[2], p[3]);
       add(std::move(move));
       name_line(p[0], p[1], first);
       name_line(p[2], p[3], first + 1);
@@ -231,6 +241,70 @@ class Compiler {
     check_line(placed_[v[2]] ? MatchMove::Kind::stands_on : other, v[2], line, middle, static_cast<int>(v[0]));
   }
 
+  // Variables that stand in premises and conclusions otherwise than in the name of a line.
+  std::vector<bool> told_apart() const {
+    std::vector<bool> told(placed_.size(), false);
+    for (const auto* phrases : {&rule_.given, &rule_.then})
+      for (const Phrase& phrase : *phrases) {
+        if (phrase.predicate == Predicate::parallel || phrase.predicate == Predicate::perpendicular ||
+            phrase.predicate == Predicate::triangle)
+          continue;
+        for (const PointId p : points_named(phrase)) told[p.index()] = true;
+      }
+    return told;
+  }
+
+  void find_free_tail() {
+    const std::vector<bool> told = told_apart();
+    std::vector<std::pair<PointId, PointId>> named;  // pairs that name a line in a premise or conclusion
+    for (const auto* phrases : {&rule_.given, &rule_.then})
+      for (const Phrase& phrase : *phrases)
+        for (const auto& pair : drawn_pairs(phrase)) named.push_back(pair);
+    const auto names_a_line = [&](Variable v) {
+      return std::any_of(named.begin(), named.end(), [&](const auto& pair) {
+        return variable_of(pair.first) == v || variable_of(pair.second) == v;
+      });
+    };
+    const auto names_that_line_only = [&](const MatchMove& move) {
+      const auto line = named_by_.find(move.line);
+      return line != named_by_.end() && std::all_of(named.begin(), named.end(), [&](const auto& pair) {
+               const std::pair<Variable, Variable> p = std::minmax(variable_of(pair.first), variable_of(pair.second));
+               return (p.first != move.variable && p.second != move.variable) || p == line->second;
+             });
+    };
+    const auto is_free = [&](const MatchMove& move) {
+      switch (move.kind) {
+        case MatchMove::Kind::tests_only:
+        case MatchMove::Kind::stands_on:
+        case MatchMove::Kind::is_line:
+          return true;
+        case MatchMove::Kind::on_line:
+        case MatchMove::Kind::other_on_line:
+        case MatchMove::Kind::ray_on_line:
+        case MatchMove::Kind::one_ray_on_line:
+          return !told[move.variable] && names_that_line_only(move);
+        case MatchMove::Kind::name_line:
+          return false;  // has one candidate only
+        case MatchMove::Kind::end_on_line:
+        case MatchMove::Kind::ray:
+        case MatchMove::Kind::neighbour:
+        case MatchMove::Kind::joined:
+        case MatchMove::Kind::any_point:
+          return !told[move.variable] && !names_a_line(move.variable);
+        case MatchMove::Kind::fact_of_lines:
+        case MatchMove::Kind::fact_of_points:
+        case MatchMove::Kind::fact_of_tangent:
+        case MatchMove::Kind::lines_all:
+        case MatchMove::Kind::lines_through:
+        case MatchMove::Kind::line_of_two:
+          return false;
+      }
+      return false;
+    };
+    program_.free_from = program_.moves.size();
+    while (program_.free_from > 0 && is_free(program_.moves[program_.free_from - 1])) --program_.free_from;
+  }
+
   void compile(const MatchStep& step) {
     const auto phrase = [&]() -> const Phrase& { return plan_.conditions[static_cast<std::size_t>(step.phrase)]; };
     const auto variable = static_cast<std::size_t>(step.variable);
@@ -278,17 +352,19 @@ class Compiler {
     std::vector<Variable> points;
   };
   const MatchPlan& plan_;
+  const Rule& rule_;
   std::vector<bool> placed_;
   std::vector<std::size_t> prefix_;  // by symmetry: how much of it is tested already
   std::vector<Waiting> waiting_;
   std::set<std::pair<Variable, Variable>> drawn_;
+  std::map<std::size_t, std::pair<Variable, Variable>> named_by_;  // by register of a fact: the two that name its line
   MatchProgram program_;
 };
 
 }  // namespace
 
-MatchProgram program_of(const MatchPlan& plan, const std::vector<Phrase>& conclusions) {
-  Compiler compiler(plan, conclusions);
+MatchProgram program_of(const MatchPlan& plan, const Rule& rule) {
+  Compiler compiler(plan, rule);
   compiler.spread_tests();
   return compiler.run();
 }

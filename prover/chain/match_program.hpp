@@ -55,6 +55,7 @@ struct MatchMove {
   Kind kind = Kind::tests_only;
   FactKind fact = FactKind::parallel;
   bool new_facts = false;            // only those that have come since
+  std::pair<int, int> first_named{-1, -1}, second_named{-1, -1};  // lines: variables on them that stand already
   std::vector<Variable> points;      // fact: by place in the fact
   std::vector<bool> placed;          // by the same: stands already, and is compared
   std::vector<std::vector<std::uint8_t>> readings;  // orders of the fact's points
@@ -67,8 +68,11 @@ struct MatchMove {
 struct MatchProgram {
   std::vector<MatchMove> moves;
   std::size_t lines = 0;  // registers
+  // From this move on, all variables stand for points of lines already chosen, or for points that only positions ask
+  // for: whatever they are, premises and conclusions are the same, so the first way to place them will do.
+  std::size_t free_from = 0;
 };
 
-MatchProgram program_of(const MatchPlan& plan, const std::vector<Phrase>& conclusions);
+MatchProgram program_of(const MatchPlan& plan, const Rule& rule);
 
 }  // namespace prover

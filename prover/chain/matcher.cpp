@@ -40,13 +40,6 @@ bool Matcher::known(const Position& p) const {
   return knowledge_.arrangement.known(position);
 }
 
-bool Matcher::positions_known(const Phrase& phrase) const {
-  std::vector<PointId> variables;
-  for (std::size_t v = 0; v < places_.size(); ++v) variables.emplace_back(static_cast<std::int64_t>(v));
-  const auto positions = positions_of(phrase, variables);
-  return std::all_of(positions.begin(), positions.end(), [&](const Position& p) { return known(p); });
-}
-
 bool Matcher::fact_known(const Phrase& phrase) const {
   const Meaning meaning = meaning_of(phrase, places_, knowledge_.arrangement, knowledge_.unknowns);
   if (meaning.degenerate || meaning.forms.empty()) return false;
@@ -101,21 +94,22 @@ bool Matcher::stopped() {
   return out_of_time_;
 }
 
-void Matcher::go_on(const MatchProgram& program, std::size_t move) {
+bool Matcher::go_on(const MatchProgram& program, std::size_t move) {
   for (const MatchTest& test : program.moves[move].tests)
-    if (!passes(test)) return;
-  if (move + 1 < program.moves.size()) return run(program, move + 1);
+    if (!passes(test)) return false;
+  if (move + 1 < program.moves.size()) return run(program, move + 1) && move >= program.free_from;
   offer_at(places_);
+  return move >= program.free_from;
 }
 
-void Matcher::place(const MatchProgram& program, std::size_t move, PointId point) {
+bool Matcher::place(const MatchProgram& program, std::size_t move, PointId point) {
   places_[program.moves[move].variable] = point;
-  go_on(program, move);
+  return go_on(program, move);
 }
 
-void Matcher::read_points(const MatchProgram& program, std::size_t move, const KnownFact& fact) {
+bool Matcher::read_points(const MatchProgram& program, std::size_t move, const KnownFact& fact) {
   const MatchMove& m = program.moves[move];
-  if (fact.points.size() != m.points.size()) return;
+  if (fact.points.size() != m.points.size()) return false;
   for (const auto& reading : m.readings) {
     bool fits = true;
     for (std::size_t i = 0; i < m.points.size() && fits; ++i) {
@@ -125,32 +119,46 @@ void Matcher::read_points(const MatchProgram& program, std::size_t move, const K
       else
         places_[m.points[i]] = point;
     }
-    if (fits) go_on(program, move);
+    if (fits && go_on(program, move)) return true;
   }
+  return false;
 }
 
-void Matcher::read_facts(const MatchProgram& program, std::size_t move) {
+bool Matcher::read_facts(const MatchProgram& program, std::size_t move) {
   const MatchMove& m = program.moves[move];
-  const auto& known = knowledge_.facts_of(m.fact);
+  const Arrangement& figure = knowledge_.arrangement;
+  const auto fits = [&](const std::pair<int, int>& variables, LineId line) {
+    return variables.first < 0 || (figure.stands_on(at(variables.first), line) &&
+                                   (variables.second < 0 || figure.stands_on(at(variables.second), line)));
+  };
+  // A line that is named already: the facts that speak of it.
+  LineId named;
+  for (const auto& [a, b] : {m.first_named, m.second_named})
+    if (a >= 0 && b >= 0) named = figure.line(at(a), at(b));
+  const bool of_a_line = m.first_named.second >= 0 || m.second_named.second >= 0;
+  if (of_a_line && !named.valid()) return false;
+  const auto& known = of_a_line ? knowledge_.facts_about(m.fact, named) : knowledge_.facts_of(m.fact);
   const std::size_t from = m.new_facts ? since_ : 0;
   for (auto at = std::lower_bound(known.begin(), known.end(), from); at != known.end() && *at < until_; ++at) {
     const KnownFact& fact = knowledge_.facts()[*at];
     if (m.kind == MatchMove::Kind::fact_of_lines) {
-      lines_[m.line] = fact.first;
-      lines_[m.line + 1] = fact.second;
-      go_on(program, move);
-      lines_[m.line] = fact.second;
-      lines_[m.line + 1] = fact.first;
-      go_on(program, move);
+      for (const bool turned : {false, true}) {
+        const LineId first = turned ? fact.second : fact.first, second = turned ? fact.first : fact.second;
+        if (!fits(m.first_named, first) || !fits(m.second_named, second)) continue;
+        lines_[m.line] = first;
+        lines_[m.line + 1] = second;
+        if (go_on(program, move)) return true;
+      }
       continue;
     }
     if (m.kind == MatchMove::Kind::fact_of_tangent) lines_[m.line] = fact.first;
-    read_points(program, move, fact);
+    if (read_points(program, move, fact)) return true;
   }
+  return false;
 }
 
-void Matcher::run(const MatchProgram& program, std::size_t move) {
-  if (stopped()) return;
+bool Matcher::run(const MatchProgram& program, std::size_t move) {
+  if (stopped()) return false;
   const MatchMove& m = program.moves[move];
   const Arrangement& figure = knowledge_.arrangement;
   switch (m.kind) {
@@ -161,38 +169,39 @@ void Matcher::run(const MatchProgram& program, std::size_t move) {
     case MatchMove::Kind::lines_all:
       for (std::size_t l = 0; l < figure.line_count(); ++l) {
         lines_[m.line] = LineId(static_cast<std::int64_t>(l));
-        go_on(program, move);
+        if (go_on(program, move)) return true;
       }
-      return;
+      return false;
     case MatchMove::Kind::lines_through:
       for (const LineId l : figure.lines_through(at(m.near))) {
         lines_[m.line] = l;
-        go_on(program, move);
+        if (go_on(program, move)) return true;
       }
-      return;
+      return false;
     case MatchMove::Kind::line_of_two:
       lines_[m.line] = figure.line(at(m.near), at(m.far));
-      if (lines_[m.line].valid()) go_on(program, move);
-      return;
+      return lines_[m.line].valid() && go_on(program, move);
     case MatchMove::Kind::on_line:
-      for (const PointId p : figure.points_on(lines_[m.line])) place(program, move, p);
-      return;
+      for (const PointId p : figure.points_on(lines_[m.line]))
+        if (place(program, move, p)) return true;
+      return false;
     case MatchMove::Kind::other_on_line:
       for (const PointId p : figure.points_on(lines_[m.line]))
-        if (p != at(m.near) && (m.far < 0 || p != at(m.far))) place(program, move, p);
-      return;
+        if (p != at(m.near) && (m.far < 0 || p != at(m.far)) && place(program, move, p)) return true;
+      return false;
     case MatchMove::Kind::end_on_line:
       for (const PointId p : figure.points_on(lines_[m.line]))
-        if (p != at(m.near) && (m.far < 0 || p != at(m.far)) && figure.ray(at(m.near), p) == p) place(program, move, p);
-      return;
+        if (p != at(m.near) && (m.far < 0 || p != at(m.far)) && figure.ray(at(m.near), p) == p && place(program, move, p))
+          return true;
+      return false;
     case MatchMove::Kind::ray_on_line:
       for (const PointId p : figure.rays_at(at(m.near)))
-        if (figure.line(at(m.near), p) == lines_[m.line]) place(program, move, p);
-      return;
+        if (figure.line(at(m.near), p) == lines_[m.line] && place(program, move, p)) return true;
+      return false;
     case MatchMove::Kind::one_ray_on_line:
       for (const PointId p : figure.rays_at(at(m.near)))
         if (figure.line(at(m.near), p) == lines_[m.line]) return place(program, move, p);
-      return;
+      return false;
     case MatchMove::Kind::name_line: {
       const auto& on = figure.points_on(lines_[m.line]);
       places_[static_cast<std::size_t>(m.near)] = on[1];
@@ -200,44 +209,46 @@ void Matcher::run(const MatchProgram& program, std::size_t move) {
     }
     case MatchMove::Kind::stands_on: {
       const PointId p = places_[m.variable];
-      if ((m.near < 0 || p != at(m.near)) && (m.far < 0 || p != at(m.far)) && figure.stands_on(p, lines_[m.line]))
-        go_on(program, move);
-      return;
+      return (m.near < 0 || p != at(m.near)) && (m.far < 0 || p != at(m.far)) &&
+             figure.stands_on(p, lines_[m.line]) && go_on(program, move);
     }
     case MatchMove::Kind::is_line:
-      if (figure.line(at(m.near), at(m.far)) == lines_[m.line]) go_on(program, move);
-      return;
+      return figure.line(at(m.near), at(m.far)) == lines_[m.line] && go_on(program, move);
     case MatchMove::Kind::ray:
-      for (const PointId p : figure.rays_at(at(m.near))) place(program, move, p);
-      return;
+      for (const PointId p : figure.rays_at(at(m.near)))
+        if (place(program, move, p)) return true;
+      return false;
     case MatchMove::Kind::neighbour:
-      for (const PointId p : figure.joined_to(at(m.near))) place(program, move, p);
-      return;
+      for (const PointId p : figure.joined_to(at(m.near)))
+        if (place(program, move, p)) return true;
+      return false;
     case MatchMove::Kind::joined:
       for (const LineId l : figure.lines_through(at(m.near)))
         for (const PointId p : figure.points_on(l))
-          if (p != at(m.near)) place(program, move, p);
-      return;
+          if (p != at(m.near) && place(program, move, p)) return true;
+      return false;
     case MatchMove::Kind::any_point:
-      for (std::size_t i = 0; i < figure.point_count(); ++i) place(program, move, PointId(static_cast<std::int64_t>(i)));
-      return;
+      for (std::size_t i = 0; i < figure.point_count(); ++i)
+        if (place(program, move, PointId(static_cast<std::int64_t>(i)))) return true;
+      return false;
     case MatchMove::Kind::tests_only:
       return go_on(program, move);
   }
+  return false;
 }
 
 void Matcher::offer_where_known(const std::vector<PointId>& places) {
   places_ = places;
-  const MatchPlan& plan = plans_->front();
-  bool known = first_of_its_images();
-  for (std::size_t i = plan.given_count; i < plan.conditions.size() && known; ++i)
-    known = positions_known(plan.conditions[i]);
-  if (known) offer_at(places);
+  const auto& where = rule_plans_->where;
+  if (first_of_its_images() && std::all_of(where.begin(), where.end(), [&](const Position& p) { return known(p); }))
+    offer_at(places);
 }
 
 void Matcher::offer_at(const std::vector<PointId>& places) {
   instance_.places = places;
-  if (rule_plans_->forms->fill(places, knowledge_, instance_)) knowledge_.offer(instance_);
+  if (!rule_plans_->forms->fill_forms(places, knowledge_, instance_) || !knowledge_.is_new(instance_)) return;
+  rule_plans_->forms->fill_positions(places, instance_);
+  knowledge_.take(instance_);
 }
 
 }  // namespace prover

@@ -27,16 +27,16 @@ class Matcher {
   void offer_at(const std::vector<PointId>& places);
 
  private:
-  void run(const MatchProgram& program, std::size_t move);
-  void go_on(const MatchProgram& program, std::size_t move);  // from the move on, when its tests are passed
-  void place(const MatchProgram& program, std::size_t move, PointId point);
-  void read_facts(const MatchProgram& program, std::size_t move);
-  void read_points(const MatchProgram& program, std::size_t move, const KnownFact& fact);
+  // True: no other candidate for this move can give another instance.
+  bool run(const MatchProgram& program, std::size_t move);
+  bool go_on(const MatchProgram& program, std::size_t move);  // from the move on, when its tests are passed
+  bool place(const MatchProgram& program, std::size_t move, PointId point);
+  bool read_facts(const MatchProgram& program, std::size_t move);
+  bool read_points(const MatchProgram& program, std::size_t move, const KnownFact& fact);
   bool passes(const MatchTest& test) const;
   bool in_order(const std::vector<int>& symmetry, std::size_t size) const;
   bool first_of_its_images() const;
   bool known(const Position& over_variables) const;
-  bool positions_known(const Phrase& phrase) const;
   bool fact_known(const Phrase& phrase) const;
   PointId at(int variable) const { return places_[static_cast<std::size_t>(variable)]; }
   bool stopped();

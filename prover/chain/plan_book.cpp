@@ -5,6 +5,7 @@
 #include <mutex>
 
 #include "prover/statement/canonical_fact.hpp"
+#include "prover/statement/meaning.hpp"
 
 namespace prover {
 
@@ -40,8 +41,12 @@ PlanBook::PlanBook(const Catalogue& catalogue) : resting_on_(kinds_of_fact), sha
         plans.plans.push_back(make_plan(rule, f));
       }
     }
-    for (const MatchPlan& each : plans.plans) plans.programs.push_back(program_of(each, rule.then));
+    for (const MatchPlan& each : plans.plans) plans.programs.push_back(program_of(each, rule));
     plans.forms.emplace(plans.plans.front(), rule);
+    std::vector<PointId> variables;
+    for (std::size_t v = 0; v < rule.variables.points.size(); ++v) variables.emplace_back(static_cast<std::int64_t>(v));
+    for (const Phrase& phrase : rule.where)
+      for (const Position& position : positions_of(phrase, variables)) plans.where.push_back(position);
   }
 }
 

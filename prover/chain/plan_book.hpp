@@ -19,6 +19,7 @@ struct RulePlans {
   std::vector<MatchPlan> plans;  // one for each fact condition, or one; empty for built-in shapes and mere wordings
   std::vector<MatchProgram> programs;  // one for each plan
   std::optional<RuleForms> forms;      // none where there are no plans
+  std::vector<Position> where;         // the positions of its side conditions, over variables
   FactKinds kinds = 0;                 // of its fact conditions
 };
 

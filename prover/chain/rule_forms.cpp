@@ -185,7 +185,7 @@ bool RuleForms::add_forms(const Clause& clause, const std::vector<PointId>& plac
   return true;
 }
 
-bool RuleForms::fill(const std::vector<PointId>& places, Knowledge& knowledge, Instance& instance) const {
+bool RuleForms::fill_forms(const std::vector<PointId>& places, Knowledge& knowledge, Instance& instance) const {
   std::size_t premises = 0, conclusions = 0;
   for (const Clause& clause : given_)
     if (!add_forms(clause, places, knowledge, true, instance.premises, premises)) return false;
@@ -204,6 +204,10 @@ bool RuleForms::fill(const std::vector<PointId>& places, Knowledge& knowledge, I
   }
   instance.premises.resize(premises);
   instance.conclusions.resize(conclusions);
+  return true;
+}
+
+void RuleForms::fill_positions(const std::vector<PointId>& places, Instance& instance) const {
   instance.positions.clear();
   for (const Position& over_variables : positions_) {
     const auto at = [&](PointId variable) { return variable.valid() ? places[variable.index()] : variable; };
@@ -214,7 +218,6 @@ bool RuleForms::fill(const std::vector<PointId>& places, Knowledge& knowledge, I
     if (std::find(instance.positions.begin(), instance.positions.end(), one_form) == instance.positions.end())
       instance.positions.push_back(one_form);
   }
-  return true;
 }
 
 }  // namespace prover

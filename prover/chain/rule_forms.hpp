@@ -14,9 +14,10 @@ class RuleForms {
  public:
   RuleForms(const MatchPlan& plan, const Rule& rule);
 
-  // Puts premises, positions and conclusions at the places into `instance`. False where the rule says nothing: an angle
-  // that is not drawn, a line named twice.
-  bool fill(const std::vector<PointId>& places, Knowledge& knowledge, Instance& instance) const;
+  // Puts premises and conclusions at the places into `instance`. False where the rule says nothing: an angle that is not
+  // drawn, a line named twice.
+  bool fill_forms(const std::vector<PointId>& places, Knowledge& knowledge, Instance& instance) const;
+  void fill_positions(const std::vector<PointId>& places, Instance& instance) const;
 
  private:
   struct Part {  // a term of an equation

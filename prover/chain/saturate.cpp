@@ -225,7 +225,8 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
     const bool news = knowledge.settle();
     log::debug("round {}: {} facts, rank {}, {} instances offered", result.rounds, knowledge.facts().size(),
                knowledge.version(), knowledge.offered());
-    if (!news && knowledge.version() == before && knowledge.facts().size() == facts_now) {
+    const bool cut = budget.exhausted() || knowledge.full();  // nothing new, because nothing was looked at
+    if (!cut && !news && knowledge.version() == before && knowledge.facts().size() == facts_now) {
       result.stop = StopReason::saturated;
       break;
     }
