@@ -1,10 +1,10 @@
 #include "prover/chain/tied_parts.hpp"
 
 #include <algorithm>
+#include <array>
 #include <unordered_map>
 
 #include "prover/statement/canonical_fact.hpp"
-#include "prover/statement/meaning.hpp"
 
 namespace prover {
 
@@ -61,26 +61,25 @@ std::optional<TiedParts> TiedParts::of(const Rule& rule) {
     else if (in > 1)
       return {};
   }
+  if (tied.shared_.size() > most_shared) return {};
   return tied;
 }
 
-// Every place of the part's variables in the figure.
-void TiedParts::enumerate(const Part& part, const Knowledge& knowledge, Places places, std::vector<Places>& out) const {
+// Every place of the part's variables in the figure, and the unknown that stands there.
+template <class Act>
+void TiedParts::enumerate(const Part& part, Knowledge& knowledge, Act&& act) const {
   const Arrangement& figure = knowledge.arrangement;
   for (std::size_t i = 0; i < figure.point_count(); ++i) {
     const PointId first(static_cast<std::int64_t>(i));
-    places[part.own[0]] = first;
-    for (PointId second : figure.joined_to(first)) {
-      places[part.own[1]] = second;
+    for (const PointId second : figure.joined_to(first)) {
       if (part.own.size() == 2) {
-        out.push_back(places);
+        act(Own{first, second, {}}, knowledge.unknowns.length(first, second));
         continue;
       }
-      for (PointId third : figure.joined_to(first)) {
-        if (figure.line(first, second) == figure.line(first, third)) continue;
-        places[part.own[2]] = third;
-        out.push_back(places);
-      }
+      const PointId ray = figure.ray(first, second);
+      for (const PointId third : figure.joined_to(first))
+        if (figure.line(first, second) != figure.line(first, third))
+          act(Own{first, second, third}, knowledge.unknowns.angle(first, ray, figure.ray(first, third)));
     }
   }
 }
@@ -88,56 +87,66 @@ void TiedParts::enumerate(const Part& part, const Knowledge& knowledge, Places p
 void TiedParts::match(Matcher& matcher, Knowledge& knowledge) {
   if (knowledge.version() == last_version_) return;
   last_version_ = knowledge.version();
+  // Sizes that are known to be equal have one number; many places speak of the same unknown.
+  std::unordered_map<Form, std::int32_t> number_of_form;
   struct Key {
-    std::vector<PointId> shared;
-    Form size;
+    std::array<PointId, most_shared> shared;
+    std::int32_t size = 0;
     bool operator==(const Key&) const = default;
   };
   const auto hash = [](const Key& key) {
-    std::size_t h = key.size.hash();
-    for (const PointId p : key.shared) h = h * 1000003 + static_cast<std::size_t>(p.value);
-    return h;
+    std::uint64_t h = static_cast<std::uint64_t>(key.size);
+    for (const PointId p : key.shared) h = (h ^ static_cast<std::uint32_t>(p.value)) * 0x9e3779b97f4a7c15U + (h >> 32);
+    return static_cast<std::size_t>(h ^ h >> 32);
   };
   // By key: for each part the places that have it, in the order of the figure.
   std::unordered_map<Key, std::size_t, decltype(hash)> index(64, hash);
-  std::vector<std::vector<std::vector<Places>>> classes;
-  for (std::size_t part = 0; part < parts_.size(); ++part) {
-    std::vector<Places> all;
-    enumerate(parts_[part], knowledge, Places(variables_), all);
-    Expression alone;
-    alone.terms.push_back({1, parts_[part].quantity, {}});
-    for (Places& places : all) {
-      if (knowledge.budget.exhausted()) return;
-      bool degenerate = false;
-      Form size = form_of(alone, places, knowledge.arrangement, knowledge.unknowns, degenerate);
-      if (degenerate) continue;
-      if (parts_[part].turned) size = Form::number(total_).add(size, -1);
-      Key key{{}, knowledge.normal_form(size)};
-      for (const std::size_t v : shared_) key.shared.push_back(places[v]);
-      const auto [at, fresh] = index.try_emplace(std::move(key), classes.size());
+  std::vector<std::vector<std::vector<Own>>> classes;
+  for (std::size_t p = 0; p < parts_.size(); ++p) {
+    const Part& part = parts_[p];
+    std::unordered_map<UnknownId, std::int32_t> number_of;
+    const auto size_of = [&](UnknownId unknown) {
+      const auto [at, fresh] = number_of.try_emplace(unknown, -1);
       if (fresh) {
-        if (part > 0) {  // nothing to go with
-          index.erase(at);
-          continue;
-        }
+        Form size = Form::of(unknown);
+        if (part.turned) size = Form::number(total_).add(size, -1);
+        at->second = number_of_form.try_emplace(knowledge.normal_form(size), static_cast<std::int32_t>(number_of_form.size()))
+                         .first->second;
+      }
+      return at->second;
+    };
+    enumerate(part, knowledge, [&](const Own& own, UnknownId unknown) {
+      Key key;
+      key.size = size_of(unknown);
+      for (std::size_t i = 0; i < shared_.size(); ++i)
+        for (std::size_t k = 0; k < part.own.size(); ++k)
+          if (part.own[k] == shared_[i]) key.shared[i] = own[k];
+      auto at = index.find(key);
+      if (at == index.end()) {
+        if (p > 0) return;  // nothing to go with
+        at = index.emplace(key, classes.size()).first;
         classes.emplace_back(parts_.size());
       }
-      classes[at->second][part].push_back(std::move(places));
-    }
+      classes[at->second][p].push_back(own);
+    });
+    if (knowledge.budget.exhausted()) return;
   }
   Places places(variables_);
-  const auto combine = [&](const auto& self, const std::vector<std::vector<Places>>& found, std::size_t part) -> void {
+  const auto combine = [&](const auto& self, const std::vector<std::vector<Own>>& found, std::size_t part) -> void {
     if (knowledge.full()) return;
     if (part == parts_.size()) {
       matcher.offer_where_known(places);
       return;
     }
-    for (const Places& one : found[part]) {
-      for (const std::size_t v : parts_[part].own) places[v] = one[v];
+    for (const Own& one : found[part]) {
+      for (std::size_t k = 0; k < parts_[part].own.size(); ++k) places[parts_[part].own[k]] = one[k];
       self(self, found, part + 1);
     }
   };
-  for (const auto& found : classes) combine(combine, found, 0);
+  for (const auto& found : classes) {
+    if (knowledge.budget.exhausted()) return;
+    combine(combine, found, 0);
+  }
 }
 
 }  // namespace prover

@@ -3,6 +3,7 @@
 // that agree in the variables they share and in the normal form of their size are brought together. So a rule costs
 // the number of angles drawn, not its square, and offers only what holds now; it is asked again after news.
 #pragma once
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -25,7 +26,10 @@ class TiedParts {
     bool turned = false;           // its size is `total` less the quantity
   };
   using Places = std::vector<PointId>;
-  void enumerate(const Part& part, const Knowledge& knowledge, Places places, std::vector<Places>& out) const;
+  using Own = std::array<PointId, 3>;  // the places of a part's own variables
+  static constexpr std::size_t most_shared = 4;
+  template <class Act>
+  void enumerate(const Part& part, Knowledge& knowledge, Act&& act) const;
 
   std::vector<Part> parts_;
   std::vector<std::size_t> shared_;  // variables that stand in every part
