@@ -1,13 +1,15 @@
 #include "prover/proof/proof_graph.hpp"
 
 #include <algorithm>
-#include <boost/graph/adjacency_list.hpp>
 #include <boost/graph/breadth_first_search.hpp>
+#include <boost/graph/compressed_sparse_row_graph.hpp>
+#include <utility>
 
 namespace prover {
 
 namespace {
-using Adjacency = boost::adjacency_list<boost::vecS, boost::vecS, boost::directedS>;
+// Rows of numbers: a graph of a hundred thousand instances is made at once and never changed.
+using Adjacency = boost::compressed_sparse_row_graph<boost::directedS>;
 }
 
 struct ProofGraph::Graph {
@@ -27,12 +29,14 @@ ProofGraph::ProofGraph(const std::vector<Instance>& instances) : graph_(std::mak
   };
   for (const Instance& i : instances)
     each_unknown(i, [&](UnknownId u, bool) { graph_->unknowns = std::max(graph_->unknowns, u.index() + 1); });
-  graph_->backwards = Adjacency(graph_->instances + graph_->unknowns);
+  std::vector<std::pair<std::size_t, std::size_t>> edges;
   for (std::size_t i = 0; i < instances.size(); ++i)
     each_unknown(instances[i], [&](UnknownId u, bool concluded) {
-      boost::add_edge(i, graph_->instances + u.index(), graph_->backwards);
-      if (concluded) boost::add_edge(graph_->instances + u.index(), i, graph_->backwards);
+      edges.emplace_back(i, graph_->instances + u.index());
+      if (concluded) edges.emplace_back(graph_->instances + u.index(), i);
     });
+  graph_->backwards = Adjacency(boost::edges_are_unsorted_multi_pass, edges.begin(), edges.end(),
+                                graph_->instances + graph_->unknowns);
 }
 
 ProofGraph::~ProofGraph() = default;
