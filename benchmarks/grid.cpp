@@ -11,7 +11,7 @@ std::string at(int i, int j, int transversals) { return fmt::format("K{}", i * t
 
 }  // namespace
 
-std::string grid_problem(int parallels, int transversals) {
+std::string grid_problem(int parallels, int transversals, bool parallel_transversals) {
   const auto name = [&](int i, int j) { return at(i, j, transversals); };
   std::string text;
   const auto row = [&](int count, auto point) {
@@ -27,12 +27,13 @@ std::string grid_problem(int parallels, int transversals) {
     text += fmt::format("parallel: {}{}, {}{}\n", name(0, 0), name(0, 1), name(i, 0), name(i, 1));
   }
   // The transversals are parallel in pairs of neighbours, so that the angle can travel across as well.
-  for (int j = 1; j < transversals; ++j) {
+  for (int j = 1; j < transversals && parallel_transversals; ++j) {
     text += fmt::format("parallel: {}{}, {}{}\n", name(0, j - 1), name(1, j - 1), name(0, j), name(1, j));
   }
   text += fmt::format("angle {}{}{} = 64\n", name(0, 1), name(0, 0), name(1, 0));
-  text += fmt::format("find: angle {}{}{}\n", name(parallels - 1, transversals - 2),
-                      name(parallels - 1, transversals - 1), name(parallels - 2, transversals - 1));
+  const int corner = parallel_transversals ? transversals - 1 : 0, beside = parallel_transversals ? corner - 1 : 1;
+  text += fmt::format("find: angle {}{}{}\n", name(parallels - 1, beside), name(parallels - 1, corner),
+                      name(parallels - 2, corner));
   return text;
 }
 

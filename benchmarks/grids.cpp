@@ -1,4 +1,5 @@
-// How the work grows with the figure: grids of lines up to ten thousand places for rules. Chaining and elimination
+// How the work grows with the figure: finding the places for rules up to a hundred thousand of them (matching.cpp), then
+// grids of lines up to ten thousand. Chaining and elimination
 // stage by stage, the whole program's answer, and Z3 alone on the equations that chaining found, as a ratio.
 #include <fmt/format.h>
 
@@ -8,6 +9,7 @@
 #include <vector>
 
 #include "benchmarks/grid.hpp"
+#include "benchmarks/matching.hpp"
 #include "benchmarks/sample.hpp"
 #include "benchmarks/z3_alone.hpp"
 #include "prover/chain/saturate.hpp"
@@ -92,6 +94,7 @@ int main(int argc, char** argv) {
   const bool quick = argc > 1 && std::string(argv[1]) == "--quick";
   std::vector<Size> sizes = {{2, 2}, {3, 3}, {4, 3}, {4, 4}, {5, 5}};
   if (!quick) sizes.insert(sizes.end(), {{6, 6}, {8, 6}, {8, 8}, {10, 9}, {12, 10}});
+  prover::print_matching(quick);
   fmt::print("Grids of parallels × transversals; milliseconds (medians), growth as the power of the instances\n");
   fmt::print("{:>7}{:>11}{:>10}{:>11}{:>9}{:>10}{:>8}{:>11}{:>10}{:>8}{:>10}  {}\n", "grid", "instances", "unknowns",
              "equations", "parse", "chain", "growth", "eliminate", "Z3 alone", "ratio", "prove", "verdict");
