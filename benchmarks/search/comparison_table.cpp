@@ -6,21 +6,8 @@
 
 #include "benchmarks/sample.hpp"
 #include "benchmarks/search/time_text.hpp"
-#include "prover/search/lightest_set.hpp"
 
 namespace prover {
-
-namespace {
-
-// Of a set that is known to be lightest, so that solvers with bounded multipliers can find one as light.
-Multipliers known_multipliers(const SearchInstance& instance, double limit_seconds) {
-  SearchLimits limits;
-  limits.budget = Budget::seconds(limit_seconds);
-  const auto light = lightest_set(instance.problem, limits);
-  return light ? multipliers_of(instance, light->members) : Multipliers();
-}
-
-}  // namespace
 
 std::string ComparisonTable::text_of(const Cell& cell) const {
   if (cell.skipped) return "–";
@@ -43,7 +30,7 @@ void ComparisonTable::print_head() const {
 int ComparisonTable::measure(const SearchInstance& instance, std::set<std::string>& out_of_time) {
   const Own ours = own_(instance);
   const auto columns = columns_of(instance);
-  const Multipliers multipliers = columns ? known_multipliers(instance, options_.limit_seconds) : Multipliers();
+  const Multipliers multipliers = columns && !ours.members.empty() ? multipliers_of(instance, ours.members) : Multipliers();
   std::vector<double> own_seconds{ours.seconds};
   std::vector<Cell> cells(peers_.size());
   const double slow = options_.limit_seconds / 10;

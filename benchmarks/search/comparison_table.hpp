@@ -20,6 +20,7 @@ class ComparisonTable {
     double seconds = 0;
     std::optional<std::int64_t> answer;  // what peers must answer too; nothing when we do not know it ourselves
     std::string remark;
+    std::vector<int> members;  // of the lightest set: what solvers with bounded multipliers must be able to express
   };
   using OwnMethod = std::function<Own(const SearchInstance&)>;
 

@@ -60,6 +60,8 @@ int main(int argc, char** argv) {
   app.add_option("NAME", names, "Instances such as triangle, grid-5x5-chain5-weighted, fan-20, random-48-seed7");
   app.add_option("--read", files, "Instances from text files");
   app.add_flag("--side-by-side", side_by_side, "Tables beside general solvers; status 1 when an answer differs");
+  app.add_option("--tables", beside.tables, "Side by side: these tables only")
+      ->check(CLI::IsMember(table_names()));
   app.add_flag("--quick", beside.quick, "Side by side on small instances, two seconds for each run");
   app.add_option("--check", check, "So many small random problems of each kind against brute force; status 1 when one differs")
       ->check(CLI::Range(1, 100000));

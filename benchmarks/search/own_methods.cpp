@@ -32,7 +32,7 @@ LightestRun run_lightest(const SearchProblem& problem, double limit_seconds) {
   if (run.seconds_to_first == 0) run.seconds_to_first = run.seconds;
   if (!light) return run;
   run.weight = light->weight;
-  run.members = light->members.size();
+  run.members = light->members;
   run.lower_bound = light->lower_bound;
   run.proved = light->proved_lightest;
   return run;
@@ -49,6 +49,7 @@ SeveralRun run_several(const SearchProblem& problem, std::size_t wanted, double 
   run.sets = found.sets.size();
   if (!found.sets.empty()) run.heaviest = found.sets.back().weight;
   run.complete_below = found.complete_below;
+  run.complete = run.sets >= wanted || found.stop == StopReason::saturated;
   return run;
 }
 

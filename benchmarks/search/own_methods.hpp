@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "benchmarks/search/instance.hpp"
 
@@ -11,7 +12,7 @@ namespace prover {
 struct LightestRun {
   double seconds = 0, seconds_to_first = 0;
   std::optional<std::int64_t> weight;  // nothing when the goal was not reached
-  std::size_t members = 0;
+  std::vector<int> members;
   std::int64_t lower_bound = 0;
   bool proved = false;
 };
@@ -21,6 +22,7 @@ struct SeveralRun {
   double seconds = 0;
   std::size_t sets = 0;
   std::int64_t heaviest = 0, complete_below = 0;
+  bool complete = false;  // as many as wanted, or all that there are
 };
 SeveralRun run_several(const SearchProblem& problem, std::size_t wanted, double limit_seconds);
 

@@ -37,7 +37,7 @@ void print_own(const SearchInstance& instance, double build_seconds, const OwnTa
       fmt::print("  lightest     {}, goal not reached\n", time_text(run.seconds));
     else
       fmt::print("  lightest     {}, first after {}; weight {}, {} members, {}\n", time_text(run.seconds),
-                 time_text(run.seconds_to_first), *run.weight, run.members,
+                 time_text(run.seconds_to_first), *run.weight, run.members.size(),
                  run.proved ? "proved" : fmt::format("not proved, none below {}", run.lower_bound));
     std::fflush(stdout);
   }

@@ -8,6 +8,7 @@
 #include <fstream>
 #include <functional>
 #include <map>
+#include <memory>
 #include <regex>
 #include <sstream>
 
@@ -128,15 +129,20 @@ PeerRun run(const Program& program, const std::string& problem, double limit_sec
   return result;
 }
 
-// The median of a few runs on an empty problem, once for each program.
+// What the program takes for an empty problem: asked again each time, since the machine may be busier than before; the
+// median of all answers so far.
 double start_up(const Program& program) {
-  static std::map<std::string, double> known;
-  if (const auto found = known.find(program.name); found != known.end()) return found->second;
-  const TemporaryFile problem(program.ending);
-  std::ofstream(problem.path()) << program.empty;
-  std::vector<double> times;
-  for (int i = 0; i < 7; ++i) times.push_back(run(program, problem.path(), 10).seconds);
-  return known[program.name] = quantile(times, 0.5);
+  static std::map<std::string, std::vector<double>> known;
+  static std::map<std::string, std::unique_ptr<TemporaryFile>> problems;
+  auto& problem = problems[program.name];
+  if (!problem) {
+    problem = std::make_unique<TemporaryFile>(program.ending);
+    std::ofstream(problem->path()) << program.empty;
+  }
+  auto& times = known[program.name];
+  do times.push_back(run(program, problem->path(), 10).seconds);
+  while (times.size() < 5);
+  return quantile(times, 0.5);
 }
 
 PeerRun solve(const Program& program, const PeerTask& task, void (*write)(const PeerTask&, std::ostream&)) {
@@ -150,8 +156,10 @@ PeerRun solve(const Program& program, const PeerTask& task, void (*write)(const 
     std::ofstream stream(problem.path());
     write(task, stream);
   }
+  const double start = start_up(program);
   result = run(program, problem.path(), task.limit_seconds);
-  result.seconds = std::max(1e-4, result.seconds - start_up(program));
+  // A difference of nearly equal times says little: never less than a tenth of the whole.
+  result.seconds = std::max(result.seconds / 10, result.seconds - start);
   return result;
 }
 

@@ -70,7 +70,7 @@ int measure_families(ComparisonTable& table, const std::vector<Family>& families
 ComparisonTable table_of_optima(const SideBySide& options) {
   return {options, "optimum", peers_for_the_optimum(), [limit = options.limit_seconds](const SearchInstance& instance) {
             const LightestRun run = run_lightest(instance.problem, limit);
-            ComparisonTable::Own own{run.seconds, std::nullopt, ""};
+            ComparisonTable::Own own{run.seconds, std::nullopt, "", run.members};
             if (run.proved)
               own.answer = run.weight;
             else if (run.weight)
@@ -82,15 +82,19 @@ ComparisonTable table_of_optima(const SideBySide& options) {
 ComparisonTable table_of_sets(const SideBySide& options) {
   return {options, "ten-sets", peers_for_several(), [limit = options.limit_seconds](const SearchInstance& instance) {
             const SeveralRun run = run_several(instance.problem, 10, limit);
-            return ComparisonTable::Own{run.seconds, static_cast<std::int64_t>(run.sets),
-                                        fmt::format(" sets, up to weight {}", run.heaviest)};
+            ComparisonTable::Own own{run.seconds, std::nullopt, fmt::format(" sets, up to weight {}", run.heaviest), {}};
+            if (run.complete)
+              own.answer = static_cast<std::int64_t>(run.sets);
+            else
+              own.remark = fmt::format(": {} sets when the time was up", run.sets);
+            return own;
           }};
 }
 
 ComparisonTable table_of_entailment(const SideBySide& options, const char* prefix, Entailment method) {
   return {options, prefix, peers_for_entailment(), [limit = options.limit_seconds, method](const SearchInstance& instance) {
             const EntailmentRun run = run_entailment(instance, method, limit);
-            ComparisonTable::Own own{run.seconds, std::nullopt, ""};
+            ComparisonTable::Own own{run.seconds, std::nullopt, "", {}};
             if (run.follows) own.answer = *run.follows ? 1 : 0;
             return own;
           }};
@@ -181,28 +185,37 @@ void measure_published(bool quick) {
 
 }  // namespace
 
+const std::vector<std::string>& table_names() {
+  static const std::vector<std::string> names = {"optimum", "ten-sets", "follows", "laths", "published"};
+  return names;
+}
+
 int compare_side_by_side(const SideBySide& options) {
   int disagreements = 0;
-
-  fmt::print("The lightest proof, and that it is the lightest\n");
-  ComparisonTable optima = table_of_optima(options);
-  disagreements += measure_families(optima, families_for_the_optimum(options.quick));
-  print_growth(optima);
-
-  fmt::print("Ten different minimal sets: ours are the lightest, in order; Z3 finds any ten\n");
-  ComparisonTable sets = table_of_sets(options);
-  disagreements += measure_families(sets, families_for_several(options.quick));
-
-  fmt::print("Does the goal follow? Ours: by the directions of the lines, from the givens\n");
-  ComparisonTable directions = table_of_entailment(options, "follows-by-directions", Entailment::directions_of_givens);
-  disagreements += measure_families(directions, families_for_entailment(options.quick));
-
-  fmt::print("Does the goal follow? Ours: by elimination over all angles, on the very same equations\n");
-  ComparisonTable angles = table_of_entailment(options, "follows-by-angles", Entailment::angles);
-  disagreements += measure_families(angles, families_for_entailment(options.quick));
-
-  disagreements += compare_laths(options);
-  measure_published(options.quick);
+  const auto wanted = [&](const char* name) {
+    return options.tables.empty() || std::find(options.tables.begin(), options.tables.end(), name) != options.tables.end();
+  };
+  if (wanted("optimum")) {
+    fmt::print("The lightest proof, and that it is the lightest\n");
+    ComparisonTable optima = table_of_optima(options);
+    disagreements += measure_families(optima, families_for_the_optimum(options.quick));
+    print_growth(optima);
+  }
+  if (wanted("ten-sets")) {
+    fmt::print("Ten different minimal sets: ours are the lightest, in order; Z3 finds any ten\n");
+    ComparisonTable sets = table_of_sets(options);
+    disagreements += measure_families(sets, families_for_several(options.quick));
+  }
+  if (wanted("follows")) {
+    fmt::print("Does the goal follow? Ours: by the directions of the lines, from the givens\n");
+    ComparisonTable directions = table_of_entailment(options, "follows-by-directions", Entailment::directions_of_givens);
+    disagreements += measure_families(directions, families_for_entailment(options.quick));
+    fmt::print("Does the goal follow? Ours: by elimination over all angles, on the very same equations\n");
+    ComparisonTable angles = table_of_entailment(options, "follows-by-angles", Entailment::angles);
+    disagreements += measure_families(angles, families_for_entailment(options.quick));
+  }
+  if (wanted("laths")) disagreements += compare_laths(options);
+  if (wanted("published")) measure_published(options.quick);
   fmt::print("{} disagreements\n", disagreements);
   return disagreements;
 }

@@ -10,7 +10,9 @@ struct SideBySide {
   bool quick = false;
   double limit_seconds = 15;  // for each run of each solver
   int runs = 5;               // of everything that is quick enough, in turn
+  std::vector<std::string> tables;  // some of table_names(); empty: all
 };
+const std::vector<std::string>& table_names();
 // The number of disagreements.
 int compare_side_by_side(const SideBySide& options);
 
