@@ -32,7 +32,7 @@ say "Growing grids, and Z3 alone beside"
 build/benchmark_grids "${quick[@]}"
 
 say "Small random problems: the search, brute force and CBC"
-build/benchmark_search --check "$([ ${#quick[@]} -gt 0 ] && echo 50 || echo 500)"
+build/benchmark_search --check "$([ ${#quick[@]} -gt 0 ] && echo 25 || echo 500)"
 
 say "The search beside general solvers, on the same equations"
 build/benchmark_search --side-by-side "${quick[@]}"

@@ -62,7 +62,7 @@ int main(int argc, char** argv) {
   app.add_flag("--side-by-side", side_by_side, "Tables beside general solvers; status 1 when an answer differs");
   app.add_option("--tables", beside.tables, "Side by side: these tables only")
       ->check(CLI::IsMember(table_names()));
-  app.add_flag("--quick", beside.quick, "Side by side on small instances, two seconds for each run");
+  app.add_flag("--quick", beside.quick, "Side by side on small instances, half a second for each run");
   app.add_option("--check", check, "So many small random problems of each kind against brute force; status 1 when one differs")
       ->check(CLI::Range(1, 100000));
   app.add_option("--limit", limit, "Seconds for one run")->check(CLI::Range(0.01, 3600.0));
@@ -78,7 +78,7 @@ int main(int argc, char** argv) {
   own.lightest = !no_lightest;
   own.entailment = !no_entailment;
   own.limit_seconds = limit.value_or(own.limit_seconds);
-  beside.limit_seconds = limit.value_or(beside.quick ? 1 : 15);
+  beside.limit_seconds = limit.value_or(beside.quick ? 0.5 : 15);
   beside.runs = beside.quick ? 3 : own.runs;
   int differing = 0;
   if (check > 0) differing += cross_check(check);

@@ -31,7 +31,7 @@ std::optional<ToldFigure> told_figure(const std::string& name, const std::string
                              [&] {
                                UnknownTable unknowns;
                                note_goal(statement.goals[0], workings.arrangement, unknowns);
-                               saturate(statement, workings.arrangement, catalogue, unknowns, {}, {everything}, {});
+                               saturate(statement, workings.arrangement, catalogue, unknowns, {}, {everything}, Budget::seconds(limit_seconds));
                              },
                              5, 1000 * limit_seconds / 5) /
                          1000;
