@@ -9,6 +9,7 @@ namespace prover {
 namespace {
 
 constexpr std::size_t kSeeds = 6;  // columns of the goal that are tried for a cut
+constexpr int kFewCandidates = 4000;
 constexpr int kManyCuts = 300;     // a first bound of so many cuts takes a while: first a set, whatever it weighs
 
 }  // namespace
@@ -53,9 +54,12 @@ void BranchAndBound::drop(int candidate) {
 // What a cut adds to the bound.
 std::int64_t BranchAndBound::charge(const std::vector<int>& members) {
   std::int64_t least = kInfinite;
-  for (const int i : members)
-    if (pool_.choice(i) == Choice::free) least = std::min(least, residual(i));
-  if (least == 0 || least == kInfinite) return least;
+  for (const int i : members) {
+    if (pool_.choice(i) != Choice::free) continue;
+    least = std::min(least, residual(i));
+    if (least == 0) return 0;
+  }
+  if (least == kInfinite) return least;
   for (const int i : members) {
     if (pool_.choice(i) != Choice::free) continue;
     std::int64_t& rest = residual(i);
@@ -110,15 +114,15 @@ std::int64_t BranchAndBound::pack(bool root) {
   spent_.clear();
   std::int64_t bound = 0;
   auto too_heavy = [&] { return !root && cost_ + bound > limit_; };
-  std::vector<std::pair<int, int>> open;
+  open_.clear();
   for (int k = 0; k < pool_.size(); ++k)
     if (!pool_.hit(k)) {
       if (pool_.free_in(k) == 0) return kInfinite;
-      open.emplace_back(pool_.free_in(k), k);
+      open_.push_back(static_cast<std::uint64_t>(pool_.free_in(k)) << 32U | static_cast<std::uint32_t>(k));
     }
-  std::sort(open.begin(), open.end());
-  for (const auto& [free, k] : open) {
-    bound += charge(pool_.members(k));
+  std::sort(open_.begin(), open_.end());  // fewest free members first
+  for (const std::uint64_t entry : open_) {
+    bound += charge(pool_.members(static_cast<int>(entry & 0xffff'ffffU)));
     if (too_heavy()) return bound;
   }
   closure_.clear();
@@ -189,6 +193,15 @@ void BranchAndBound::offer_from_closure() {
   offer(minimal_subset(problem_, fired));
   std::reverse(fired.begin(), fired.end());
   offer(minimal_subset(problem_, fired));
+}
+
+// A minimal set costs more than a node: after one that is no better we wait, each time twice as long.
+void BranchAndBound::offer_now_and_then() {
+  if (nodes_ < next_offer_) return;
+  const std::int64_t before = best_weight_;
+  offer(minimal_subset(problem_, closure_.fired()));
+  offer_pause_ = best_weight_ < before ? 1 : 2 * offer_pause_;
+  next_offer_ = nodes_ + offer_pause_;
 }
 
 // Forbids what the root's packing shows to be too heavy, and searches.
@@ -304,7 +317,7 @@ void BranchAndBound::search() {
   // Here the closure of what is chosen and spent gives the goal.
   if (bound == 0) return found();
   if (mode_ == Mode::one) {
-    offer(minimal_subset(problem_, closure_.fired()));
+    offer_now_and_then();
     limit_ = std::min(limit_, best_weight_ - 1);
     if (cost_ + bound > limit_) return;
   }
@@ -316,14 +329,18 @@ void BranchAndBound::search() {
   // What would bring the bound above the limit is out of the question below here.
   std::vector<int> barred;
   const std::int64_t room = limit_ - cost_ - bound;
-  for (int k = 0; k < pool_.size(); ++k) {
-    if (pool_.hit(k)) continue;
-    for (const int i : pool_.members(k)) {
-      if (pool_.choice(i) != Choice::free || residual(i) <= room) continue;
-      next_limit_ = std::min(next_limit_, cost_ + bound + residual(i));
-      pool_.set(i, Choice::forbidden);
-      barred.push_back(i);
-    }
+  auto bar = [&](int i) {
+    if (pool_.choice(i) != Choice::free || residual(i) <= room) return;
+    next_limit_ = std::min(next_limit_, cost_ + bound + residual(i));
+    pool_.set(i, Choice::forbidden);
+    barred.push_back(i);
+  };
+  if (problem_.size() <= kFewCandidates) {
+    for (int i = 0; i < problem_.size(); ++i) bar(i);
+  } else {
+    for (int k = 0; k < pool_.size(); ++k)
+      if (!pool_.hit(k))
+        for (const int i : pool_.members(k)) bar(i);
   }
   for (const auto& [rest, i] : branches) {
     if (pool_.choice(i) != Choice::free) continue;

@@ -60,6 +60,7 @@ class BranchAndBound {
   void leaf();
   void found();
   void offer_from_closure();
+  void offer_now_and_then();
   std::int64_t pack(bool root);
   std::int64_t charge(const std::vector<int>& members);
   void keep(const Cut& cut);
@@ -97,8 +98,9 @@ class BranchAndBound {
   std::size_t most_ = 0;
   std::int64_t new_from_ = 0, complete_below_ = 0;  // sets lighter than new_from_ are known already
   bool stopped_ = false, full_ = false, exhausted_ = false;
-  std::size_t nodes_ = 0, ticks_ = 0;
+  std::size_t nodes_ = 0, ticks_ = 0, next_offer_ = 0, offer_pause_ = 1;
   std::vector<std::int32_t> seeds_;
+  std::vector<std::uint64_t> open_;             // cuts not hit: free members, then number
   std::minstd_rand random_{1};              // the same on every machine
 };
 
