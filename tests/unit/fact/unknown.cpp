@@ -43,3 +43,26 @@ TEST_CASE("equations are printed in textbook signs") {
     CHECK(describe_equation(told.form(row.sentence), told.unknowns, told.statement.names) == row.printed);
   }
 }
+
+TEST_CASE("an unknown is the same by its points and as a whole, however many points it has") {
+  UnknownTable table;
+  const auto point = [](int i) { return PointId(i); };
+  const UnknownId angle = table.angle(point(0), point(2), point(1));
+  CHECK(table.find({UnknownKind::angle, {}, {point(0), point(1), point(2)}, {}}) == angle);
+  CHECK(table.angle(point(0), point(1), point(2)) == angle);
+  CHECK_FALSE(table.find_angle(point(1), point(0), point(2)).valid());
+  const UnknownId length = table.length(point(3), point(1));
+  CHECK(table.find_length(point(1), point(3)) == length);
+  CHECK_FALSE(table.find({UnknownKind::fact, FactKind::joined, {point(1), point(3)}, {}}).valid());
+  std::vector<PointId> corners;
+  for (int i = 0; i < 6; ++i) corners.push_back(point(i));
+  const UnknownId congruent = table.intern(UnknownKind::fact, FactKind::congruent, corners);
+  CHECK(table.find(UnknownKind::fact, FactKind::congruent, corners) == congruent);
+  CHECK_FALSE(table.find(UnknownKind::fact, FactKind::similar, corners).valid());
+  std::swap(corners[0], corners[1]);
+  CHECK_FALSE(table.find(UnknownKind::fact, FactKind::congruent, corners).valid());
+  const UnknownId far = table.length(point(8191), point(8192));  // the second does not fit the key of a slot
+  CHECK(table.find_length(point(8192), point(8191)) == far);
+  CHECK_FALSE(table.find_length(point(8191), point(0)).valid());
+  CHECK(table.size() == 4);
+}
