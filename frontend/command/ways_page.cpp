@@ -28,10 +28,9 @@ struct WaysPage {
 
   void add(Block block) { document.blocks.push_back(std::move(block)); }
 
-  void add_group(const AnswerWays& ways) {
+  void add_group(const AnswerWays& ways, std::size_t first_proof) {
     std::vector<const AnswerProof*> proofs;
-    for (const AnswerProof& proof : answer.proofs)
-      if (proof.goal == ways.goal && proof.case_name == ways.case_name) proofs.push_back(&proof);
+    for (std::size_t i = first_proof; i < first_proof + ways.proofs; ++i) proofs.push_back(&answer.proofs[i]);
     if (answer.ways.size() > 1) {
       std::string of = ways.goal;
       if (!ways.case_name.empty()) of += (of.empty() ? "" : ", ") + std::string("in the case ") + ways.case_name;
@@ -129,7 +128,11 @@ struct WaysPage {
 
 void add_ways(const Answer& answer, const prover::Catalogue& catalogue, const PageOptions& options, Document& document) {
   WaysPage page{answer, catalogue, options, document};
-  for (const AnswerWays& ways : answer.ways) page.add_group(ways);
+  std::size_t first_proof = 0;
+  for (const AnswerWays& ways : answer.ways) {
+    page.add_group(ways, first_proof);
+    first_proof += ways.proofs;
+  }
 }
 
 }  // namespace frontend

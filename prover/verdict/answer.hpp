@@ -64,6 +64,7 @@ struct AnswerCase {
 // How far the list of ways to one claim, in one case, goes.
 struct AnswerWays {
   std::string goal, case_name;
+  std::size_t proofs = 0;      // how many of Answer::proofs are its own; they stand in the order of the lists
   int ideas = 0;               // listed
   int more = 0;                // found, but beyond the number asked for
   int elsewhere = 0;           // found, but citing the theorems of two listed ones, at other places of the figure

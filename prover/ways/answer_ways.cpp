@@ -74,7 +74,9 @@ class WaysOfAnswer {
     summary.stop = name_of(found.stop);
     if (found.stop != StopReason::saturated || found.more > 0)
       summary.complete_below = weight_as_cost(found.complete_below).to_string();
+    const std::size_t before = answer_.proofs.size();
     add_proofs(found, *attempt.goals[goal], statement, statement.goals[goal], summary.case_name, solved);
+    summary.proofs = answer_.proofs.size() - before;
     answer_.ways.push_back(std::move(summary));
   }
 
