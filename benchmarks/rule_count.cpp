@@ -40,8 +40,7 @@ std::vector<Problem> problems(std::size_t wanted) {
 
 // `copies` − 1 copies of every rule with a pattern, each with a regular polygon in addition that no figure here has.
 Catalogue enlarged(const Catalogue& catalogue, int copies) {
-  Catalogue larger;
-  larger.rules = catalogue.rules;
+  Catalogue larger = catalogue;  // its courses too
   for (int copy = 1; copy < copies; ++copy)
     for (Rule rule : catalogue.rules) {
       if (rule.builtin || rule.then.empty()) continue;
