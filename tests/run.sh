@@ -8,6 +8,7 @@ cd "$(dirname "$0")/.." || exit 2
 
 say "Anglewright: installing what is missing, building into build/, running every test."
 install_missing "${packages_to_build[@]}" "${packages_to_test[@]}" || exit 2
+install_missing "${packages_to_compare[@]}" || echo "Going on with the solvers that are there."
 
 say "Building, warnings are errors"
 configure build -DANGLEWRIGHT_WERROR=ON -DANGLEWRIGHT_TESTS=ON -DANGLEWRIGHT_BENCHMARKS=ON || exit 2
@@ -39,11 +40,21 @@ part() {
   fi
 }
 
+# Optima of the same equations by other solvers; times are printed, not judged. Solvers that are missing are said.
+optima() {
+  local wrong=0
+  build/benchmark_search --check 50 || wrong=$((wrong + 1))
+  build/benchmark_search --side-by-side --quick --tables optimum || wrong=$((wrong + 1))
+  echo "$((2 - wrong)) passed, $wrong failed"
+  [ "$wrong" -eq 0 ]
+}
+
 part "Units, rules and problems" build/anglewright_tests
 part "The program as a user runs it" "$python" tests/cli/check_program.py build/anglewright
 part "Pages as they were approved" "$python" tests/golden/check_golden.py build/anglewright
 part "Published checks" "$python" tests/published/check_published.py build/anglewright
 part "Published proofs are not shorter" "$python" tests/published/check_lengths.py build/anglewright
+part "Optima beside other solvers" optima
 
 say "All together: $passed passed, $failed failed"
 [ "$failed" -eq 0 ]
