@@ -39,13 +39,28 @@ std::int32_t FlatProblem::column_of(UnknownId unknown) {
 }
 
 void FlatProblem::append(const Form& form) {
-  std::int64_t scale = small_denominator(form.constant);
-  for (const auto& [unknown, c] : form.terms) scale = std::lcm(scale, small_denominator(c));
   const std::size_t begin = entries_.size();
-  for (const auto& [unknown, c] : form.terms)
-    entries_.push_back({column_of(unknown), scale == 1 ? whole(c) : whole(c * Rational(scale))});
-  std::sort(entries_.begin() + static_cast<std::ptrdiff_t>(begin), entries_.end(),
-            [](const RowEntry& a, const RowEntry& b) { return a.column < b.column; });
+  bool sorted = true;
+  auto append_times = [&](std::int64_t scale) {  // false at the first factor that is not whole
+    entries_.resize(begin);
+    sorted = true;
+    for (const auto& [unknown, c] : form.terms) {
+      const auto factor = scale == 1 ? c.to_int64() : (c * Rational(scale)).to_int64();
+      if (!factor || *factor == INT64_MIN) return false;
+      const std::int32_t column = column_of(unknown);
+      sorted = sorted && (entries_.size() == begin || entries_.back().column < column);
+      entries_.push_back({column, *factor});
+    }
+    return true;
+  };
+  std::int64_t scale = form.constant.is_integer() ? 1 : small_denominator(form.constant);
+  if (scale != 1 || !append_times(1)) {
+    for (const auto& [unknown, c] : form.terms) scale = std::lcm(scale, small_denominator(c));
+    if (!append_times(scale)) throw RowOverflow();
+  }
+  if (!sorted)
+    std::sort(entries_.begin() + static_cast<std::ptrdiff_t>(begin), entries_.end(),
+              [](const RowEntry& a, const RowEntry& b) { return a.column < b.column; });
   if (!form.constant.is_zero()) entries_.push_back({kConstantForNow, whole(form.constant * Rational(scale))});
   row_begin_.push_back(entries_.size());
 }
