@@ -21,7 +21,8 @@ std::int64_t product(std::span<const RowEntry> row, const Row& dual) {
 
 CutFinder::CutFinder(const FlatProblem& problem)
     : problem_(problem), sum_(problem.row_count(), 0), row_stamp_(problem.row_count(), 0),
-      crossing_stamp_(static_cast<std::size_t>(problem.size()), 0), column_stamp_(static_cast<std::size_t>(problem.columns()), 0) {}
+      crossing_stamp_(static_cast<std::size_t>(problem.size()), 0),
+      column_stamp_(static_cast<std::size_t>(problem.columns()), 0) {}
 
 void CutFinder::touch(std::int32_t row, std::int64_t product) {
   const auto r = static_cast<std::size_t>(row);
@@ -77,7 +78,6 @@ void CutFinder::take_outside(Row dual, Cut& cut) {
       for (const FlatProblem::Occurrence& at : problem_.occurrences(entry.column))
         touch(at.row, checked_product(at.factor, entry.factor));
   }
-  work_ += touched_rows_.size();
   for (const std::int32_t r : touched_rows_) {
     if (sum_[static_cast<std::size_t>(r)] == 0) continue;
     const int candidate = problem_.owner(r);
@@ -112,8 +112,9 @@ std::int32_t CutFinder::widening_column(const Closure& closure, int waiting) {
     row_.assign(premise.begin(), premise.end());
     closure.system().reduce(row_);
     for (const RowEntry& entry : row_) {
-      if (entry.column == problem_.constant() && best >= 0) continue;
-      const std::size_t count = entry.column == problem_.constant() ? problem_.row_count() : problem_.occurrences(entry.column).size();
+      const bool constant = entry.column == problem_.constant();
+      if (constant && best >= 0) continue;
+      const std::size_t count = constant ? problem_.row_count() : problem_.occurrences(entry.column).size();
       if (best < 0 || count < fewest) {
         best = entry.column;
         fewest = count;

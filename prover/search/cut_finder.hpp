@@ -27,7 +27,6 @@ class CutFinder {
   // The cut for N of the closure and `seed`, a column of what is left of a goal, widened by columns of premises
   // until no waiting member of the closure leaks.
   void find(const Closure& closure, std::int32_t seed, Cut& cut);
-  std::uint64_t work() const { return work_; }
 
  private:
   Row dual_of(const Elimination& system, std::int32_t column);
@@ -45,7 +44,6 @@ class CutFinder {
   std::vector<std::int32_t> touched_rows_;
   std::vector<int> crossing_;                     // candidates with a conclusion that is not inside
   Row row_;
-  std::uint64_t work_ = 0;
 };
 
 }  // namespace prover

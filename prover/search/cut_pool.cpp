@@ -33,12 +33,4 @@ int CutPool::unhit_with(int candidate) const {
   return count;
 }
 
-void CutPool::clear() {
-  for (const auto& members : cuts_)
-    for (const int i : members) cuts_of_[static_cast<std::size_t>(i)].clear();
-  cuts_.clear();
-  hits_.clear();
-  free_.clear();
-}
-
 }  // namespace prover

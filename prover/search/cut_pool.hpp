@@ -24,8 +24,6 @@ class CutPool {
   bool hit(int cut) const { return hits_[static_cast<std::size_t>(cut)] > 0; }
   int free_in(int cut) const { return free_[static_cast<std::size_t>(cut)]; }
   int unhit_with(int candidate) const;  // unhit cuts that the candidate is in
-  // Forgets all cuts; choices stay.
-  void clear();
 
  private:
   std::vector<Choice> choice_;

@@ -34,7 +34,6 @@ void Elimination::reduce(Row& row) const {
     const std::int64_t f = factor_in(by, column);  // positive
     const std::int64_t common = std::gcd(c, f);
     combine(row, f / common, by, -(c / common), scratch_);
-    work_ += row.size() + by.size();
     // What lies before `at` may have changed, but holds no pivot; find the first entry not yet looked at.
     at = 0;
     while (at < row.size() && row[at].column < column) ++at;
@@ -71,7 +70,6 @@ bool Elimination::add(Row row) {
     if (c == 0) continue;
     const std::int64_t common = std::gcd(c, f);
     combine(other, f / common, row, -(c / common), scratch_);
-    work_ += other.size() + row.size();
     if (f / common != 1) make_primitive(other, pivots_[static_cast<std::size_t>(k)]);
     for (const RowEntry& entry : row) {
       if (entry.column >= data_columns_) break;

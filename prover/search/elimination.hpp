@@ -35,7 +35,6 @@ class Elimination {
     static const std::vector<std::int32_t> none;
     return static_cast<std::size_t>(column) < occurs_.size() ? occurs_[static_cast<std::size_t>(column)] : none;
   }
-  std::uint64_t work() const { return work_; }  // entries handled so far
 
  private:
   void note(std::int32_t column, std::int32_t index);
@@ -48,7 +47,6 @@ class Elimination {
   std::vector<std::vector<std::int32_t>> occurs_;   // by column
   mutable std::vector<std::int32_t> touched_;       // columns with something to clear
   mutable Row scratch_;
-  mutable std::uint64_t work_ = 0;
 };
 
 }  // namespace prover

@@ -81,7 +81,8 @@ LightSets lightest_sets(const SearchProblem& problem, const SeveralLimits& limit
     search.minimise();
     const auto best = best_of(search, problem, flat);
     if (best && !search.stopped())
-      search.enumerate(limits.most_sets, limits.only_lightest ? std::min(limits.heaviest, best->weight) : limits.heaviest);
+      search.enumerate(limits.most_sets,
+                       limits.only_lightest ? std::min(limits.heaviest, best->weight) : limits.heaviest);
     for (const std::vector<int>& members : search.sets()) all.sets.push_back(set_of(flat, members));
     if (all.sets.empty() && best && best->weight <= limits.heaviest) all.sets.push_back(*best);
     all.complete_below = best && !search.stopped() ? search.complete_below() : search.lower_bound();

@@ -44,6 +44,7 @@ struct SeveralLimits {
   std::int64_t heaviest = std::numeric_limits<std::int64_t>::max();
   bool only_lightest = false;          // those of least weight
 };
+// Sets that differ in members without weight only count as one.
 struct LightSets {
   std::vector<LightSet> sets;          // minimal, each once, lightest first; among equals in a fixed order
   std::int64_t complete_below = 0;     // every minimal set lighter than this is among `sets`

@@ -9,7 +9,8 @@ namespace {
 // An elimination whose rows carry a label for each conclusion they come from: what the goal rests on can be read off.
 class Traced {
  public:
-  explicit Traced(const FlatProblem& problem) : problem_(problem), system_(problem.columns(), problem.constant(), Elimination::Ties::first) {}
+  explicit Traced(const FlatProblem& problem)
+      : problem_(problem), system_(problem.columns(), problem.constant(), Elimination::Ties::first) {}
 
   // The members that the goals rest on, or nothing when they do not follow.
   std::vector<int> support(const std::vector<int>& members) {
@@ -66,7 +67,8 @@ class Traced {
     }
   }
   bool goals_follow(std::vector<int>& direct) {
-    return std::all_of(problem_.goal().begin(), problem_.goal().end(), [&](const Row& goal) { return follows(goal, direct); });
+    const auto& goals = problem_.goal();
+    return std::all_of(goals.begin(), goals.end(), [&](const Row& goal) { return follows(goal, direct); });
   }
   // Members with all that their premises rest on.
   std::vector<int> closed(std::vector<int> members) const {

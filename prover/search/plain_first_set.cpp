@@ -154,7 +154,8 @@ std::vector<int> plain_first_set(const FlatProblem& problem) {
     Row row = in_classes(problem.row(i), classes, constant);
     if (!row.empty() && known.insert(row).second) mapped.emplace_back(std::move(row), i);
   }
-  std::stable_sort(mapped.begin(), mapped.end(), [](const auto& a, const auto& b) { return a.first.size() < b.first.size(); });
+  std::stable_sort(mapped.begin(), mapped.end(),
+                   [](const auto& a, const auto& b) { return a.first.size() < b.first.size(); });
   Elimination system(constant, constant, Elimination::Ties::first);
   const std::int32_t goal_label = constant + static_cast<std::int32_t>(mapped.size());
   Row goal;
