@@ -24,10 +24,7 @@ std::string heading_of(const AnswerProof& proof, bool says_goal) {
 }
 
 std::string cost_sentence(const AnswerProof& proof) {
-  const std::string cost = fmt::format("Cost {} by the measure \"{}\": ", decimal(proof.cost), proof.measure);
-  if (proof.shortest == "proved") return cost + "no proof with these rules is shorter.";
-  if (proof.lower_bound.empty() || proof.lower_bound == "0") return cost + "the best found.";
-  return cost + fmt::format("the best found; none is below {}.", decimal(proof.lower_bound));
+  return fmt::format("Cost {} by the measure \"{}\": {}.", decimal(proof.cost), proof.measure, how_short(proof));
 }
 
 struct Page {
@@ -88,6 +85,14 @@ struct Page {
 };
 
 }  // namespace
+
+std::string how_short(const AnswerProof& proof) {
+  if (proof.shortest == "proved")
+    return proof.constructions.empty() ? "no proof with these rules and the lines drawn is shorter"
+                                       : "no proof with these rules is shorter";
+  if (proof.lower_bound.empty() || proof.lower_bound == "0") return "the best found";
+  return fmt::format("the best found; none is below {}", decimal(proof.lower_bound));
+}
 
 std::string decimal(const std::string& exact) {
   const auto value = prover::Rational::parse(exact);

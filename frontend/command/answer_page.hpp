@@ -15,6 +15,8 @@ struct PageOptions {
 
 // "41/20" as a person writes it: 2.05. Where the decimals would not end soon, the fraction stays.
 std::string decimal(const std::string& exact);
+// What is known of shorter proofs, and within what: where no points had to be joined, only the lines drawn were looked at.
+std::string how_short(const prover::AnswerProof& proof);
 std::string rule_titles(const std::vector<std::string>& ids, const prover::Catalogue& catalogue);
 std::string check_sentence(const prover::AnswerProof& proof);
 

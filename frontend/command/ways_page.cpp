@@ -77,10 +77,7 @@ struct WaysPage {
   std::string cost_sentence(const AnswerProof& proof, bool lightest) const {
     std::string text = fmt::format("{}, cost {}", counted(proof.cited, "step", "steps"), decimal(proof.cost));
     if (!lightest) return text + ".";
-    text += fmt::format(" by the measure \"{}\": ", proof.measure);
-    if (proof.shortest == "proved") return text + "no proof with these rules is shorter.";
-    if (proof.lower_bound.empty() || proof.lower_bound == "0") return text + "the best found.";
-    return text + fmt::format("the best found; none is below {}.", decimal(proof.lower_bound));
+    return text + fmt::format(" by the measure \"{}\": {}.", proof.measure, how_short(proof));
   }
 
   void add_comparison(const std::vector<const AnswerProof*>& proofs) {
