@@ -48,7 +48,8 @@ struct WaysPage {
       add(Note{counted(ways.elsewhere, "other idea cites", "other ideas cite") +
                " the theorems of two that are listed, at other places of the figure; --alike shows more of them."});
     if (ways.left_out > 0)
-      add(Note{counted(ways.left_out, "idea is", "ideas are") + " left out: no proof of it is as asked for."});
+      add(Note{counted(ways.left_out, "idea is", "ideas are") + " left out: " +
+               (ways.left_out == 1 ? "no proof of it is" : "none of their proofs is") + " as asked for."});
     if (ways.more > 0)
       add(Note{fmt::format("{} found that {} more; --most shows more of them.",
                            counted(ways.more, "other idea was", "other ideas were"), ways.more == 1 ? "costs" : "cost")});

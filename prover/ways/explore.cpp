@@ -19,8 +19,9 @@ class Explorer {
   Explorer(const CarryingProblem& carrying, IdeaNames& names, std::int64_t heaviest, const Budget& budget)
       : carrying_(carrying), names_(names), heaviest_(heaviest), budget_(budget) {}
 
-  IdeasFound run(std::vector<int> best) {
+  IdeasFound run(std::vector<int> best, const std::set<std::string>& wanted) {
     note(std::move(best));
+    if (!wanted.empty()) favour(wanted, budget_.share(0.3));
     // Where only light ideas are sought, the enumeration finds them all.
     if (heaviest_ == std::numeric_limits<std::int64_t>::max()) probe(budget_.share(0.4));
     const LightSets all = lightest_sets(carrying_.problem, {{budget_, {}}, kMostSets, heaviest_});
@@ -73,6 +74,18 @@ class Explorer {
     return facts;
   }
 
+  // The lightest ideas when facts of these kinds cost next to nothing: ideas that cite them, where there are any.
+  void favour(const std::set<std::string>& wanted, const Budget& budget) {
+    SearchProblem cheap = carrying_.problem;
+    for (const CarryingFact& fact : carrying_.facts)
+      if (wanted.contains(fact.kind)) {
+        std::int64_t& weight = cheap.candidates[static_cast<std::size_t>(fact.candidate)].weight;
+        weight = std::min<std::int64_t>(weight, 1);
+      }
+    for (const LightSet& set : lightest_sets(cheap, {{budget, {}}, kMostProbes}).sets)
+      note(facts_among(carrying_, set.members));
+  }
+
   // A proof that cites no fact of a kind differs for sure from those that do: forbid the kinds of each idea found, one
   // by one and together with what was forbidden before.
   void probe(const Budget& budget) {
@@ -120,9 +133,9 @@ class Explorer {
 }  // namespace
 
 IdeasFound explore(const CarryingProblem& carrying, std::vector<int> best, IdeaNames& names, std::int64_t heaviest,
-                   const Budget& budget) {
+                   const std::set<std::string>& wanted, const Budget& budget) {
   if (carrying.free_suffices) return {{{}}, 0, StopReason::saturated};
-  return Explorer(carrying, names, heaviest, budget).run(std::move(best));
+  return Explorer(carrying, names, heaviest, budget).run(std::move(best), wanted);
 }
 
 }  // namespace prover

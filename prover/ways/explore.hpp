@@ -23,7 +23,8 @@ struct IdeasFound {
 };
 
 // `best`: the facts of the best proof known; its idea is always among them. Ideas heavier than `heaviest` are not sought.
+// `wanted`: kinds of facts (`CarryingFact::kind`) that are sought first, however dear the ideas are that they carry.
 IdeasFound explore(const CarryingProblem& carrying, std::vector<int> best, IdeaNames& names, std::int64_t heaviest,
-                   const Budget& budget);
+                   const std::set<std::string>& wanted, const Budget& budget);
 
 }  // namespace prover

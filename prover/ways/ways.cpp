@@ -41,7 +41,9 @@ class WayFinder {
       IdeaNames names(carrying_, symmetries(scene_.statement, claim_.forms, scene_.arrangement, scene_.unknowns),
                       scene_.arrangement, scene_.unknowns);
       const std::vector<int> first = facts_said(carrying_, best_->light.members);
-      ideas_ = explore(carrying_, first, names, heaviest(), limits_.budget.share(0.7));
+      std::set<std::string> wanted;
+      for (const RuleId rule : limits_.with) wanted.insert(idea_table().fact(options_.catalogue[rule]));
+      ideas_ = explore(carrying_, first, names, heaviest(), wanted, limits_.budget.share(0.7));
       log::info("ways: {} carrying facts in {} candidates, {} ideas, {}", carrying_.facts.size(),
                 search_.problem.candidates.size(), ideas_.ideas.size(), name_of(ideas_.stop));
       draft(names, first);

@@ -117,3 +117,14 @@ class Ways(TestCase):
 
     def test_the_same_bytes_every_time(self):
         self.assertEqual(ways(self.PARALLELOGRAM).out, ways(self.PARALLELOGRAM).out)
+
+    def test_a_rule_that_is_asked_for_is_looked_for_however_dear(self):
+        # The diagonals of a parallelogram bisect each other: by similar triangles too, which nobody needs.
+        text = "RSTU is a parallelogram\nthe diagonals RT and SU meet at V\nprove: RV = VT\n"
+        answer = self.answer(text, "--with", "similar-aa", "--most", "1")
+        self.assertEqual(len({p["idea"] for p in answer["proofs"]}), 1)
+        for proof in answer["proofs"]:
+            self.assertIn("similar-aa", proof["rules"])
+            self.assertEqual(proof["checks"], {"replay": True, "z3": True})
+        # A rule that has no place in the figure is not found, and that is said.
+        self.assertIn("No way was found that is as asked for.", ways(text, "--with", "tangent-radius").out)
