@@ -41,16 +41,28 @@ std::set<Position> seen_positions(const Attempt& attempt) {
   return seen;
 }
 
-// The position that tells this case from the rest of the figures, in words.
+// The positions that tell this case from all figures outside it, in words: as few as a greedy choice gives.
 std::string case_name(const std::set<Position>& seen, const std::vector<Sketch>& figures,
                       const std::vector<std::size_t>& covered, const Names& names) {
-  for (const Position& p : seen) {
-    bool differs = false;
-    for (std::size_t i = 0; i < figures.size(); ++i)
-      if (std::find(covered.begin(), covered.end(), i) == covered.end()) differs |= !shows(figures[i], p);
-    if (differs) return describe(p, names);
+  std::vector<std::size_t> others;
+  for (std::size_t i = 0; i < figures.size(); ++i)
+    if (std::find(covered.begin(), covered.end(), i) == covered.end()) others.push_back(i);
+  std::string name;
+  while (!others.empty()) {
+    const Position* best = nullptr;
+    std::ptrdiff_t most = 0;
+    for (const Position& p : seen) {
+      const auto excluded =
+          std::count_if(others.begin(), others.end(), [&](std::size_t i) { return !shows(figures[i], p); });
+      if (excluded <= most) continue;
+      most = excluded;
+      best = &p;
+    }
+    if (!best) break;
+    name += (name.empty() ? "" : ", and ") + describe(*best, names);
+    std::erase_if(others, [&](std::size_t i) { return !shows(figures[i], *best); });
   }
-  return {};
+  return name;
 }
 
 // Figures differ in a position that matters: prove in one, see which others show what that proof reads, repeat.
