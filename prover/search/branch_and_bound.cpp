@@ -8,9 +8,9 @@ namespace prover {
 
 namespace {
 
-constexpr std::size_t kSeeds = 6;  // columns of the goal that are tried for a cut
-constexpr int kFewCandidates = 4000;
-constexpr int kManyCuts = 300;     // a first bound of so many cuts takes a while: first a set, whatever it weighs
+constexpr std::size_t kSeeds = 6;     // columns of the goal that are tried for a cut
+constexpr int kFewCandidates = 4000;  // so many are barred one by one, more through their cuts
+constexpr int kManyCuts = 300;        // a first bound of so many cuts takes a while: first a set, whatever it weighs
 
 }  // namespace
 
@@ -94,8 +94,7 @@ bool BranchAndBound::next_cut(Cut& best) {
         ++free;
         charge = std::min(charge, residual(i));
       }
-    if (free > 0 && best_charge >= 0 && !better(charge, free, best_charge, best_free))
-      continue;
+    if (free > 0 && best_charge >= 0 && !better(charge, free, best_charge, best_free)) continue;
     best_charge = charge;
     best_free = free;
     std::swap(best, cut);
@@ -107,6 +106,20 @@ bool BranchAndBound::next_cut(Cut& best) {
 void BranchAndBound::keep(const Cut& cut) {
   if (options_.with_certificate) certificate_.push_back(cut);
   pool_.add(cut.members);
+}
+
+// A cut disjoint from what is chosen, valued by whole weights and not by what a packing has left of them.
+void BranchAndBound::keep_cut() {
+  Cut cut;
+  ++packing_;
+  next_cut(cut);
+  keep(cut);
+}
+
+void BranchAndBound::close_chosen() {
+  closure_.clear();
+  for (const int i : weightless_) closure_.add(i);
+  for (const int i : chosen_) closure_.add(i);
 }
 
 std::int64_t BranchAndBound::pack(bool root) {
@@ -125,10 +138,7 @@ std::int64_t BranchAndBound::pack(bool root) {
     bound += charge(pool_.members(static_cast<int>(entry & 0xffff'ffffU)));
     if (too_heavy()) return bound;
   }
-  closure_.clear();
-  for (const int i : weightless_)
-    if (pool_.choice(i) != Choice::forbidden) closure_.add(i);
-  for (const int i : chosen_) closure_.add(i);
+  close_chosen();
   std::size_t entered = 0;
   Cut cut;
   for (;;) {
@@ -237,18 +247,8 @@ void BranchAndBound::found() {
   if (cost_ < new_from_) return;
   std::vector<int> members = weightless_;
   members.insert(members.end(), chosen_.begin(), chosen_.end());
-  std::vector<int> minimal = members;
-  // Members that cost something must all be needed; of the others only those that are.
-  Closure trial(problem_);
-  for (std::size_t k = minimal.size(); k-- > 0;) {
-    trial.clear();
-    for (std::size_t j = 0; j < minimal.size(); ++j)
-      if (j != k) trial.add(minimal[j]);
-    if (!trial.reached()) continue;
-    if (problem_.weight(minimal[k]) > 0) return;
-    minimal.erase(minimal.begin() + static_cast<std::ptrdiff_t>(k));
-  }
-  sets_.push_back(firing_order(problem_, minimal));
+  if (!leave_out_needless(problem_, members, true)) return;  // a lighter set inside it is found elsewhere
+  sets_.push_back(firing_order(problem_, members));
   full_ = sets_.size() >= most_;
 }
 
@@ -257,15 +257,10 @@ void BranchAndBound::found() {
 void BranchAndBound::leaf() {
   for (;;) {
     const int smallest = smallest_open_cut();
-    closure_.clear();
-    for (const int i : weightless_) closure_.add(i);
-    for (const int i : chosen_) closure_.add(i);
+    close_chosen();
     if (closure_.reached()) return found();
     if (smallest < 0) {
-      Cut cut;
-      ++packing_;
-      next_cut(cut);
-      keep(cut);
+      keep_cut();
       continue;
     }
     if (pool_.free_in(smallest) == 0) return;
@@ -284,16 +279,11 @@ void BranchAndBound::leaf() {
       if (out_of_budget()) return;
       ++nodes_;
       choose(i);
-      closure_.clear();
-      for (const int j : weightless_) closure_.add(j);
-      for (const int j : chosen_) closure_.add(j);
+      close_chosen();
       if (closure_.reached()) {
         found();
       } else {
-        Cut cut;
-        ++packing_;
-        next_cut(cut);
-        keep(cut);
+        keep_cut();
         ++open;
       }
       drop(i);

@@ -49,7 +49,6 @@ class BranchAndBound {
   std::int64_t complete_below() const { return complete_below_; }
   bool exhausted() const { return exhausted_; }          // enumerate: there are no others at all
   const std::vector<Cut>& certificate() const { return certificate_; }  // all cuts in the pool
-  std::size_t nodes() const { return nodes_; }
 
  private:
   enum class Mode { one, all };
@@ -64,6 +63,8 @@ class BranchAndBound {
   std::int64_t pack(bool root);
   std::int64_t charge(const std::vector<int>& members);
   void keep(const Cut& cut);
+  void keep_cut();
+  void close_chosen();
   bool next_cut(Cut& cut);
   void choose(int candidate);
   void drop(int candidate);

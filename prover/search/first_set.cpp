@@ -1,7 +1,7 @@
 #include "prover/search/first_set.hpp"
 
 #include <algorithm>
-#include <limits>
+#include <optional>
 #include <set>
 
 #include "prover/algebra/linear_system.hpp"
@@ -11,18 +11,11 @@ namespace prover {
 
 namespace {
 
-constexpr std::int64_t kNever = std::numeric_limits<std::int64_t>::max();
-
 // The members that the goal's certificate rests on, when instances enter cheapest first.
 class CheapestFirst {
  public:
-  CheapestFirst(const SearchProblem& problem, const std::vector<bool>& forbidden,
-                const std::vector<std::int64_t>& weights)
-      : problem_(problem), forbidden_(forbidden), weights_(weights), system_(true),
-        cost_(problem.candidates.size(), kNever), support_(problem.candidates.size()) {}
-
-  // What each candidate cost with all that it rests on; kNever for those that were not ready in time.
-  const std::vector<std::int64_t>& costs() const { return cost_; }
+  explicit CheapestFirst(const SearchProblem& problem)
+      : problem_(problem), system_(true), support_(problem.candidates.size()) {}
 
   std::optional<std::vector<int>> run() {
     struct Entry {
@@ -42,14 +35,12 @@ class CheapestFirst {
       const Candidate& c = problem_.candidates[static_cast<std::size_t>(i)];
       std::set<int> support;
       for (const Form& p : c.premises) collect(p, support);
-      std::int64_t cost = weights_[static_cast<std::size_t>(i)];
-      for (const int s : support) cost += weights_[static_cast<std::size_t>(s)];
+      std::int64_t cost = c.weight;
+      for (const int s : support) cost += problem_.candidates[static_cast<std::size_t>(s)].weight;
       support_[static_cast<std::size_t>(i)] = std::move(support);
-      cost_[static_cast<std::size_t>(i)] = cost;
       ready.insert({cost, i});
     };
     for (std::size_t i = 0; i < problem_.candidates.size(); ++i) {
-      if (forbidden_[i]) continue;
       if (problem_.candidates[i].premises.empty())
         admit(static_cast<int>(i));
       else
@@ -105,11 +96,8 @@ class CheapestFirst {
   }
 
   const SearchProblem& problem_;
-  const std::vector<bool>& forbidden_;
-  const std::vector<std::int64_t>& weights_;
   LinearSystem system_;
   std::vector<int> tags_;                   // certificate tag → candidate
-  std::vector<std::int64_t> cost_;
   std::vector<std::set<int>> support_;      // all that a candidate's premises rest on
 };
 
@@ -136,10 +124,7 @@ std::vector<int> without_needless(const SearchProblem& problem, std::vector<int>
 }  // namespace
 
 std::vector<int> first_set(const SearchProblem& problem) {
-  std::vector<bool> forbidden(problem.candidates.size(), false);
-  std::vector<std::int64_t> weights;
-  for (const Candidate& c : problem.candidates) weights.push_back(c.weight);
-  auto members = CheapestFirst(problem, forbidden, weights).run();
+  auto members = CheapestFirst(problem).run();
   if (!members) return {};
   return derive(problem, without_needless(problem, std::move(*members))).fired;
 }

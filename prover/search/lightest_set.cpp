@@ -20,6 +20,11 @@ LightSet set_of(const FlatProblem& problem, const std::vector<int>& members) {
   return set;
 }
 
+void judge(LightSet& set, const BranchAndBound& search) {
+  set.lower_bound = std::min(search.lower_bound(), set.weight);
+  set.proved_lightest = set.lower_bound == set.weight;
+}
+
 // Where machine words do not suffice: a light set without a bound.
 std::optional<LightSet> unjudged(const SearchProblem& problem) {
   LightSet set;
@@ -37,8 +42,7 @@ std::optional<LightSet> best_of(const BranchAndBound& search, const SearchProble
     return unjudged(problem);
   }
   LightSet set = set_of(flat, firing_order(flat, search.best()));
-  set.lower_bound = std::min(search.lower_bound(), set.weight);
-  set.proved_lightest = set.lower_bound == set.weight;
+  judge(set, search);
   return set;
 }
 
@@ -91,10 +95,7 @@ LightSets lightest_sets(const SearchProblem& problem, const SeveralLimits& limit
                                            : StopReason::instance_limit;
     std::stable_sort(all.sets.begin(), all.sets.end(),
                      [](const LightSet& a, const LightSet& b) { return a.weight < b.weight; });
-    for (LightSet& set : all.sets) {
-      set.lower_bound = std::min(search.lower_bound(), set.weight);
-      set.proved_lightest = set.lower_bound == set.weight;
-    }
+    for (LightSet& set : all.sets) judge(set, search);
   } catch (const RowOverflow&) {
     log::info("search: coefficients outgrew machine words; other sets are not looked for");
     if (auto one = unjudged(problem)) all.sets.push_back(std::move(*one));

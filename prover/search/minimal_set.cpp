@@ -108,10 +108,18 @@ std::vector<int> minimal_subset(const FlatProblem& problem, const std::vector<in
   std::vector<int> in_order;
   for (const int i : members)
     if (std::find(set.begin(), set.end(), i) != set.end()) in_order.push_back(i);
-  Closure closure(problem);
-  for (std::size_t k = in_order.size(); k-- > 0;)
-    if (gives_goal(closure, in_order, k)) in_order.erase(in_order.begin() + static_cast<std::ptrdiff_t>(k));
+  leave_out_needless(problem, in_order, false);
   return in_order;
+}
+
+bool leave_out_needless(const FlatProblem& problem, std::vector<int>& members, bool only_weightless) {
+  Closure closure(problem);
+  for (std::size_t k = members.size(); k-- > 0;) {
+    if (!gives_goal(closure, members, k)) continue;
+    if (only_weightless && problem.weight(members[k]) > 0) return false;
+    members.erase(members.begin() + static_cast<std::ptrdiff_t>(k));
+  }
+  return true;
 }
 
 bool is_minimal(const FlatProblem& problem, const std::vector<int>& members) {
