@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "prover/base/log.hpp"
+#include "prover/evidence/evidence.hpp"
 #include "prover/language/problem_text.hpp"
 #include "prover/library/own_rules.hpp"
 #include "prover/statement/statement.hpp"
@@ -169,6 +170,7 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
       set_aside = {catalogue[*stated].id};
     }
   }
+  add_evidence(statements, solved, set_aside.empty() ? attempt_options : earlier, options.solvable, options.budget, answer);
   if (options.ways)
     add_ways(statements, solved, set_aside.empty() ? attempt_options : earlier, asked, options.budget, times, sketch_ms, answer);
   for (AnswerProof& proof : answer.proofs) proof.set_aside = set_aside;

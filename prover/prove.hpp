@@ -26,6 +26,7 @@ struct ProveOptions {
   std::vector<std::string> without_only; // rules left out, these alone
   Register wording = Register::plain;
   bool unfold = false;                   // the proof of a teacher's own rule in the place of its citation
+  bool solvable = false;                 // evidence in full: also what is superfluous
   std::optional<WaysOptions> ways;
   Budget budget;
 };

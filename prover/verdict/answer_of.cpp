@@ -257,14 +257,6 @@ void fill_answer(const std::vector<Statement>& statements, const std::vector<Sol
       }
     }
   const bool saturated = answer.stop == name_of(StopReason::saturated);
-  for (const SolvedCase& one : open_solved[0].cases)
-    for (const std::string& forced : one.attempt.forced_by_directions)
-      if (!forced.empty() && answer.unlock.empty())
-        answer.unlock.push_back(forced == "true"
-                                    ? "The directions of the lines alone force the claim: a rule or an auxiliary line is "
-                                      "missing, not a given."
-                                    : "The directions of the lines alone force the value " + forced +
-                                          ": a rule or an auxiliary line is missing, not a given.");
   if (saturated && all_agree) {
     answer.verdict = Verdict::beyond_rules;
     answer.summary = "It holds in every figure drawn, but these rules do not reach it.";
