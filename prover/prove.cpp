@@ -170,7 +170,13 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
       set_aside = {catalogue[*stated].id};
     }
   }
-  add_evidence(statements, solved, set_aside.empty() ? attempt_options : earlier, options.solvable, options.budget, answer);
+  watch.lap();
+  std::vector<std::string> answer_book;
+  for (const OtherLine& line : text.other_lines)
+    if (line.keyword == "answer") answer_book.push_back(line.text);
+  add_evidence(statements, solved, set_aside.empty() ? attempt_options : earlier, options.solvable, answer_book, options.budget,
+               answer);
+  answer.time_ms["evidence"] = watch.lap();
   if (options.ways)
     add_ways(statements, solved, set_aside.empty() ? attempt_options : earlier, asked, options.budget, times, sketch_ms, answer);
   for (AnswerProof& proof : answer.proofs) proof.set_aside = set_aside;

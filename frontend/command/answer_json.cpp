@@ -71,6 +71,24 @@ Json ways_json(const prover::AnswerWays& ways) {
   return json;
 }
 
+Json contribution_json(const prover::AnswerContribution& one) {
+  Json json;
+  json["rule"] = one.rule;
+  json["needed"] = one.needed;
+  if (!one.needed) json["more"] = one.more;
+  return json;
+}
+
+Json book_json(const prover::AnswerBookEntry& entry) {
+  Json json;
+  json["goal"] = entry.goal;
+  json["given"] = entry.given;
+  json["outcome"] = entry.outcome;
+  json["text"] = entry.text;
+  if (!entry.only_if.empty()) json["only_if"] = list(entry.only_if);
+  return json;
+}
+
 Json diagnostic_json(const prover::Diagnostic& diagnostic, std::string_view text) {
   const prover::LineColumn place = prover::line_column(text, diagnostic.span.begin);
   Json json;
@@ -133,6 +151,14 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
   json["unlock"] = list(answer.unlock);
   json["cases"] = Json::array();
   for (const prover::AnswerCase& one : answer.cases) json["cases"].push_back(case_json(one));
+  if (!answer.contributions.empty()) {
+    json["contributions"] = Json::array();
+    for (const auto& one : answer.contributions) json["contributions"].push_back(contribution_json(one));
+  }
+  if (!answer.answer_book.empty()) {
+    json["answer_book"] = Json::array();
+    for (const auto& entry : answer.answer_book) json["answer_book"].push_back(book_json(entry));
+  }
   json["stop"] = answer.stop;
   json["checks_disagree"] = answer.checks_disagree;
   json["diagnostics"] = Json::array();

@@ -51,6 +51,32 @@ struct Page {
     }
   }
 
+  // For a report: what the proofs are and need, not their lines. A contradiction is evidence, and read in full.
+  void add_outlines(const Answer& answer) {
+    for (const AnswerProof& proof : answer.proofs) {
+      const auto lines = std::count_if(proof.steps.begin(), proof.steps.end(), [](const prover::AnswerStep& s) { return !s.rule.empty(); });
+      std::string text = heading_of(proof, answer.proofs.size() > 1);
+      text += fmt::format(": {} {}, cost {} ({}).", lines, lines == 1 ? "step" : "steps", decimal(proof.cost), how_short(proof));
+      add(Paragraph{std::move(text)});
+      if (!proof.constructions.empty()) add_items("Lines to draw", proof.constructions, false);
+      if (options.for_teacher && !proof.seen_in_figure.empty()) add_items("Seen in the figure", proof.seen_in_figure, false);
+    }
+  }
+
+  void add_contributions(const Answer& answer) {
+    if (answer.contributions.empty()) return;
+    Table table{{"Theorem cited", "Without it"}, {}};
+    for (const auto& one : answer.contributions)
+      table.rows.push_back({rule_titles({one.rule}, catalogue),
+                            one.needed ? "not reached" : one.more == "0" ? "a proof of the same cost"
+                                                                         : "a proof that costs " + decimal(one.more) + " more"});
+    add(std::move(table));
+  }
+
+  void add_answer_book(const Answer& answer) {
+    for (const auto& entry : answer.answer_book) add(Paragraph{entry.text});
+  }
+
   // Coordinates are evidence where nothing is proved; beside a proof they would only be in the way.
   void add_figures(const Answer& answer) {
     if (answer.verdict == Verdict::proved) return;
@@ -159,9 +185,12 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
   Page page{catalogue, options, {}};
   page.add(Paragraph{answer.summary.empty() ? std::string("Verdict: ") + prover::name_of(answer.verdict) + "."
                                             : answer.summary});
+  page.add_answer_book(answer);
   page.add_items("Understood", answer.read_as);
   page.add_cases(answer);
-  if (answer.ways.empty())
+  if (options.report && answer.verdict != Verdict::contradictory)
+    page.add_outlines(answer);
+  else if (answer.ways.empty())
     page.add_proofs(answer);
   else
     add_ways(answer, catalogue, options, page.document);
@@ -169,6 +198,7 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
   page.add_items("These givens cannot all hold", answer.conflict);
   page.add_items("What would settle it", answer.missing);
   page.add_items("What would help", answer.unlock);
+  page.add_contributions(answer);
   if (options.times) page.add_times(answer);
   return std::move(page.document);
 }

@@ -11,6 +11,7 @@ struct PageOptions {
   bool for_teacher = true;  // a pupil's copy does not say what was seen in the figure
   bool times = false;
   bool variants = false;    // of the ways: every variant in full
+  bool report = false;      // the verdict and its evidence: of a proof only what it is and what it needs
 };
 
 // "41/20" as a person writes it: 2.05. Where the decimals would not end soon, the fraction stays.

@@ -30,7 +30,7 @@ void show_diagnostics(const prover::Answer& answer, const std::string& file, con
 }
 
 std::string page_of(const prover::Answer& answer, const AnswerArguments& arguments, const Setting& setting) {
-  const PageOptions options{arguments.reader == "teacher", arguments.problem.times, arguments.variants};
+  const PageOptions options{arguments.reader == "teacher", arguments.problem.times, arguments.variants, arguments.report};
   const Document document = answer_page(answer, *setting.catalogue, options);
   return renderer_named(arguments.format)->render(document, layout_named(arguments.layout));
 }
@@ -40,6 +40,7 @@ std::string page_of(const prover::Answer& answer, const AnswerArguments& argumen
 int answer_problem(const AnswerArguments& arguments, const std::optional<prover::WaysOptions>& ways, Session& session) {
   auto setting = setting_of(arguments.problem);
   if (!setting) return status_mistake;
+  setting->options.solvable = arguments.report;
   if (ways) {
     setting->options.ways = ways;
     const auto with = rule_ids(*setting->catalogue, ways->with, "--with");

@@ -12,6 +12,7 @@ struct AnswerArguments {
   ProblemOptions problem;
   bool json = false;
   bool variants = false;  // of the command `ways`
+  bool report = false;    // the command `solvable`: the verdict with all its evidence
   std::string layout = "two-column";
   std::string format = "text";
   std::string reader = "teacher";

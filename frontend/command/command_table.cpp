@@ -3,6 +3,7 @@
 #include "frontend/command/completion.hpp"
 #include "frontend/command/prove.hpp"
 #include "frontend/command/rules.hpp"
+#include "frontend/command/solvable.hpp"
 #include "frontend/command/ways.hpp"
 
 namespace frontend {
@@ -17,6 +18,10 @@ const std::vector<Command>& commands() {
        "  anglewright ways frontend/examples/trellis-angle-sum.aw\n"
        "  anglewright ways --with congruent-sas --at-most 4 problem.aw",
        declare_ways},
+      {"solvable", "Can it be solved with what is given and taught? What is missing, superfluous or contradictory",
+       "  anglewright solvable frontend/examples/trellis-isosceles-chain.aw\n"
+       "  anglewright solvable --taught angles problem.aw",
+       declare_solvable},
       {"rules", "The catalogue of rules: what a class may cite, and how each reason is worded",
        "  anglewright rules --topic parallel --wording uk\n"
        "  anglewright rules alternate-interior-angles",

@@ -1,5 +1,8 @@
 #include "prover/evidence/evidence.hpp"
 
+#include "prover/evidence/answer_book.hpp"
+#include "prover/evidence/contribution.hpp"
+
 namespace prover {
 
 namespace {
@@ -19,9 +22,11 @@ void add_forced_by_directions(const std::vector<Solved>& solved, Answer& answer)
 }  // namespace
 
 void add_evidence(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
-                  const AttemptOptions& options, bool in_full, const Budget& budget, Answer& answer) {
-  (void)statements, (void)options, (void)in_full, (void)budget;
+                  const AttemptOptions& options, bool in_full, const std::vector<std::string>& answer_book,
+                  const Budget& budget, Answer& answer) {
   if (answer.verdict == Verdict::beyond_rules || answer.verdict == Verdict::unknown) add_forced_by_directions(solved, answer);
+  if (in_full) answer.contributions = contributions(statements, options, budget.share(0.5), answer);
+  answer.answer_book = check_answer_book(answer_book, statements, budget, answer);  // reads what stands above
 }
 
 }  // namespace prover

@@ -75,6 +75,22 @@ struct AnswerWays {
   std::string joined_complete_below, joined_stop;
 };
 
+// What a theorem that is cited contributes.
+struct AnswerContribution {
+  std::string rule;     // id
+  bool needed = true;   // without it, with all other rules taught, the claim is not reached
+  std::string more;     // not needed: what the lightest proof without it costs more; exact
+};
+
+// The answer that the answer book gives (`answer:`), beside what was found.
+struct AnswerBookEntry {
+  std::string goal;
+  std::string given;    // as written
+  std::string outcome;  // "agrees", "differs", "one-case", "only-if", "possible", "no-figure", "not-decided", "unread"
+  std::string text;     // a sentence
+  std::vector<std::string> only_if;  // sentences of which each would make it right
+};
+
 struct Answer {
   std::string id;                      // batch: echoed
   Verdict verdict = Verdict::unknown;
@@ -88,6 +104,8 @@ struct Answer {
   std::vector<std::string> missing;
   std::vector<std::string> unlock;
   std::vector<AnswerCase> cases;
+  std::vector<AnswerContribution> contributions;  // solvable: of the rules cited, in the order of citation
+  std::vector<AnswerBookEntry> answer_book;       // by goal, where the problem has lines `answer:`
   std::string stop;                    // why the work ended: "goal-reached", "saturated", "time-limit" …
   std::map<std::string, double> time_ms;  // by stage
   bool checks_disagree = false;        // exit status 3

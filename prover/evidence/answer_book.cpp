@@ -1,0 +1,135 @@
+#include "prover/evidence/answer_book.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+
+#include "prover/sketch/sketch.hpp"
+
+namespace prover {
+
+namespace {
+
+constexpr int starts_for_a_value = 120;
+
+std::string lower(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) { return c < 'A' || c > 'Z' ? c : c + 32; });
+  return text;
+}
+
+std::string trimmed(std::string text) {
+  const auto first = text.find_first_not_of(" \t."), last = text.find_last_not_of(" \t.");
+  return first == std::string::npos ? std::string() : text.substr(first, last - first + 1);
+}
+
+// "x = 12", "64°", "64 degrees", "18,5": the number behind the last "=".
+std::optional<Rational> number_in(std::string text) {
+  text = text.substr(text.rfind('=') + 1);  // npos + 1 is 0
+  for (const char* unit : {"°", "degrees", "degree", "deg", "cm"})
+    if (const auto at = text.find(unit); at != std::string::npos) text.erase(at);
+  std::replace(text.begin(), text.end(), ',', '.');
+  return Rational::parse(trimmed(text));
+}
+
+std::optional<bool> yes_or_no(const std::string& text) {
+  const std::string word = lower(trimmed(text));
+  if (word == "yes" || word == "true" || word == "proved") return true;
+  if (word == "no" || word == "false") return false;
+  return std::nullopt;
+}
+
+std::vector<std::string> split(const std::string& text) {
+  std::vector<std::string> parts;
+  for (std::size_t begin = 0; begin <= text.size();) {
+    const std::size_t end = std::min(text.find(';', begin), text.size());
+    parts.push_back(trimmed(text.substr(begin, end - begin)));
+    begin = end + 1;
+  }
+  return parts;
+}
+
+// "74" as the goal's quantity is written: an angle in degrees.
+std::string sized(const std::string& value, const Goal& goal) {
+  const auto& terms = goal.claims[0].relation.expressions[0].terms;
+  const bool angle = !terms.empty() && std::holds_alternative<Angle>(terms[0].quantity);
+  return Rational::parse(value) && angle ? value + "°" : value;
+}
+
+AnswerBookEntry entry(const std::string& goal, const std::string& given, const char* outcome, std::string text) {
+  return {goal, given, outcome, "The answer book says " + given + "; " + std::move(text), {}};
+}
+
+// A figure of the givens in which the asked quantity has this value.
+bool drawable(const Statement& statement, const Goal& goal, const Rational& value, const Budget& budget) {
+  Phrase equals = goal.claims[0];
+  Expression number;
+  number.terms.push_back({value, One{}, {}});
+  equals.relation.expressions.resize(1);
+  equals.relation.expressions.push_back(std::move(number));
+  equals.relation.comparisons = {Comparison::equal};
+  std::vector<Phrase> givens = phrases_of(statement);
+  givens.push_back(std::move(equals));
+  SketchOptions options;
+  options.wanted = 1;
+  options.starts = starts_for_a_value;
+  options.seek_arrangements = false;
+  return !sketch(givens, statement.names.points.size(), budget.share(0.5), options).sketches.empty();
+}
+
+AnswerBookEntry check_value(const std::string& given, std::size_t g, const std::vector<Statement>& statements,
+                            const Budget& budget, const Answer& answer) {
+  const Goal& goal = statements[0].goals[g];
+  const auto value = number_in(given);
+  if (!value) return entry(goal.text, given, "unread", "that is not a number, so it was not compared.");
+  const std::string exact = value->to_string();
+  if (answer.verdict == Verdict::proved || (answer.verdict == Verdict::beyond_rules && !answer.value.empty())) {
+    const std::vector<std::string> values = split(answer.value);
+    const std::string ours = g < values.size() ? values[g] : answer.value;
+    return ours == exact ? entry(goal.text, given, "agrees", "that agrees.")
+                         : entry(goal.text, given, "differs", "what follows from the givens is " + sized(ours, goal) + ".");
+  }
+  if (answer.verdict == Verdict::contradictory)
+    return entry(goal.text, given, "no-figure", "but no figure meets the givens at all.");
+  if (answer.verdict == Verdict::depends_on_figure) {
+    std::string others;
+    for (const AnswerCase& one : answer.cases)
+      if (one.value != exact && !one.value.empty() && others.find(sized(one.value, goal)) == std::string::npos)
+        others += (others.empty() ? "" : " or ") + sized(one.value, goal);
+    for (const AnswerCase& one : answer.cases)
+      if (one.value == exact)
+        return entry(goal.text, given, "one-case", fmt::format("that is right only if {}; otherwise it is {}.", one.name, others));
+    return entry(goal.text, given, "differs", "what follows from the givens is " + others + ".");
+  }
+  if (answer.verdict != Verdict::undetermined) return entry(goal.text, given, "not-decided", "that could not be decided.");
+  const bool drawn = std::any_of(statements.begin(), statements.end(), [&](const Statement& statement) {
+    return drawable(statement, statement.goals[g], *value, budget);
+  });
+  if (!drawn) return entry(goal.text, given, "no-figure", "no figure with that answer was found that meets the givens.");
+  return entry(goal.text, given, "possible", "a figure with that answer meets the givens, but so do figures with other answers.");
+}
+
+AnswerBookEntry check_claim(const std::string& given, const Goal& goal, const Answer& answer) {
+  const auto said = yes_or_no(given);
+  if (!said) return entry(goal.text, given, "unread", "that is neither yes nor no, so it was not compared.");
+  if (answer.verdict == Verdict::proved || answer.verdict == Verdict::false_claim)
+    return *said == (answer.verdict == Verdict::proved)
+               ? entry(goal.text, given, "agrees", "that agrees.")
+               : entry(goal.text, given, "differs", *said ? "but the claim is false." : "but the claim is proved.");
+  return entry(goal.text, given, "not-decided", "that could not be decided.");
+}
+
+}  // namespace
+
+std::vector<AnswerBookEntry> check_answer_book(const std::vector<std::string>& given,
+                                               const std::vector<Statement>& statements, const Budget& budget,
+                                               const Answer& answer) {
+  std::vector<AnswerBookEntry> result;
+  const auto& goals = statements[0].goals;
+  for (std::size_t g = 0; g < goals.size() && g < given.size(); ++g)
+    result.push_back(goals[g].kind == GoalKind::find ? check_value(given[g], g, statements, budget, answer)
+                                                     : check_claim(given[g], goals[g], answer));
+  return result;
+}
+
+}  // namespace prover

@@ -1,0 +1,17 @@
+#include "prover/evidence/trial.hpp"
+
+#include "prover/verdict/answer_of.hpp"
+
+namespace prover {
+
+Answer try_again(const std::vector<Statement>& statements, const AttemptOptions& options, const Budget& budget) {
+  StageTimes times;
+  double sketch_ms = 0;
+  std::vector<Solved> solved;
+  for (const Statement& statement : statements) solved.push_back(solve(statement, options, budget, times, sketch_ms));
+  Answer answer;
+  fill_answer(statements, solved, options, answer);
+  return answer;
+}
+
+}  // namespace prover
