@@ -26,9 +26,10 @@ const std::vector<Command>& commands() {
        "  anglewright rules --topic parallel --wording uk\n"
        "  anglewright rules alternate-interior-angles",
        declare_rules},
-      {"batch", "Many problems: one JSON object {\"id\", \"problem\"} a line in, one answer a line out, in order",
+      {"batch", "Many problems: JSON lines {\"id\", \"problem\"} in, one answer a line out; or a table for a folder of them",
        "  echo '{\"id\": 1, \"problem\": \"triangle: KLM\\nangle KLM = 50\\nangle LMK = 60\\nfind: angle MKL\"}' |\n"
-       "    anglewright batch -",
+       "    anglewright batch -\n"
+       "  anglewright batch frontend/examples",
        declare_batch},
       {"completion", "A script with which the shell completes commands and options",
        "  source <(anglewright completion bash)", declare_completion},
