@@ -114,6 +114,8 @@ WorksheetRow worksheet_row(const std::string& problem, const Answer& answer, con
   row.problem = problem;
   row.verdict = answer.verdict;
   row.understood = !prover::has_error(answer.diagnostics);
+  row.fine = row.understood && answer.verdict == Verdict::proved &&
+             std::all_of(answer.answer_book.begin(), answer.answer_book.end(), [](const auto& entry) { return entry.outcome == "agrees"; });
   row.cells = {row.understood ? in_plain_words(answer) : "not understood", values_of(answer), steps_of(answer),
                latest_theorem(answer, catalogue), remarks_of(answer)};
   return row;
@@ -122,7 +124,7 @@ WorksheetRow worksheet_row(const std::string& problem, const Answer& answer, con
 Document worksheet_page(const std::vector<WorksheetRow>& rows) {
   Document document;
   std::size_t fine = 0;
-  for (const WorksheetRow& row : rows) fine += row.understood && row.verdict == Verdict::proved;
+  for (const WorksheetRow& row : rows) fine += row.fine;
   document.blocks.push_back(Paragraph{fmt::format("{} of {} can be handed out as {}.", fine, rows.size(), rows.size() == 1 ? "it is" : "they are")});
   Table table{{"Problem", "Verdict", "Answer", "Steps", "Latest theorem"}, {}};
   std::vector<std::string> remarks;

@@ -14,6 +14,7 @@ struct WorksheetRow {
   std::string problem;  // its id
   prover::Verdict verdict = prover::Verdict::unknown;
   bool understood = true;
+  bool fine = false;  // solvable as it stands, and the answer book agrees
   std::vector<std::string> cells;  // verdict, answer, steps, theorem, remarks
 };
 

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Every determined classroom problem with a given left out, or with one of its numbers changed; and every verdict on these
+"""Every determined classroom problem (or, with --of theorems, every true theorem) with a given left out, or with one of its numbers changed; and every verdict on these
 weighed by its evidence, measured anew from the coordinates (measured.py).
 
     python3 tests/published/check_changed.py [--show KIND] [--save FILE] build/anglewright
@@ -25,19 +25,19 @@ MEETS = 1e-8      # how exactly a figure must meet the givens
 DIFFERS = 1e-3    # degrees or parts: values that differ by more are different
 
 
-def items():
-    data = json.loads((HERE / "classroom.json").read_text(encoding="utf-8"))
+def items(file):
+    data = json.loads((HERE / file).read_text(encoding="utf-8"))
     return [i for i in (data if isinstance(data, list) else data["items"])
-            if i["answer"] not in ("undetermined", "contradictory")]
+            if i["answer"] not in ("undetermined", "contradictory", False)]
 
 
 def text_of(facts, item):
     return "\n".join(facts) + ("\nprove: " if isinstance(item["answer"], bool) else "\nfind: ") + item["ask"] + "\n"
 
 
-def variants():
+def variants(file):
     """(id, kind, facts, item): every fact left out in turn, every number changed in turn."""
-    for item in items():
+    for item in items(file):
         facts = item["facts"]
         for i, fact in enumerate(facts):
             rest = facts[:i] + facts[i + 1:]
@@ -126,11 +126,12 @@ def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("--show", help="print the items that were weighed so, or all wrong ones: wrong")
     parser.add_argument("--save", help="write all answers to this file")
+    parser.add_argument("--of", choices=["classroom", "theorems"], default="classroom")
     parser.add_argument("--every", type=int, default=1, help="only every n-th variant")
     parser.add_argument("program")
     arguments = parser.parse_args()
     asked = {}
-    for name, kind, facts, item in list(variants())[::arguments.every]:
+    for name, kind, facts, item in list(variants(arguments.of + ".json"))[::arguments.every]:
         asked[name] = (kind, facts, item)
     lines = "".join(json.dumps({"id": n, "problem": text_of(f, i)}) + "\n" for n, (_, f, i) in asked.items())
     run = subprocess.run([arguments.program, "batch", "-"], input=lines, capture_output=True, text=True, check=False)
