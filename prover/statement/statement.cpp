@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <map>
 #include <string_view>
 
 #include "prover/language/phrase_points.hpp"
@@ -47,6 +48,37 @@ std::string in_words(const Sentence& sentence, const Names& names) {
   return std::string(draw) + facts;
 }
 
+bool names_circle_by_centre(const Phrase& phrase) {
+  return phrase.predicate == Predicate::circle || phrase.predicate == Predicate::circle_cyclic;
+}
+
+// "PT touches circle O at T" also says that T is on that circle: with two such points, or one and a known point of
+// the circle, their radii are equal, though no sentence lists the points.
+void say_what_tangents_say(Statement& statement) {
+  std::map<PointId, std::vector<PointId>> known, touching;
+  for (const Given& given : statement.givens) {
+    const std::vector<PointId>& p = given.phrase.points;
+    if (names_circle_by_centre(given.phrase)) known[p[0]].insert(known[p[0]].end(), p.begin() + 1, p.end());
+    if (given.phrase.predicate == Predicate::diameter && p.size() > 2) known[p[2]].insert(known[p[2]].end(), p.begin(), p.begin() + 2);
+    if (given.phrase.predicate == Predicate::tangent) touching[p[2]].push_back(p[1]);
+  }
+  for (const auto& [centre, points] : touching) {
+    const std::vector<PointId>& on_it = known[centre];
+    Phrase circle;
+    circle.predicate = Predicate::circle;
+    circle.points = {centre};
+    if (!on_it.empty()) circle.points.push_back(on_it.front());
+    const std::size_t told = circle.points.size();
+    for (const PointId p : points)
+      if (std::find(on_it.begin(), on_it.end(), p) == on_it.end() &&
+          std::find(circle.points.begin() + 1, circle.points.end(), p) == circle.points.end())
+        circle.points.push_back(p);
+    if (circle.points.size() == told || circle.points.size() < 3) continue;
+    circle.point_spans.resize(circle.points.size());
+    statement.givens.push_back({circle, describe(circle, statement.names), false});
+  }
+}
+
 }  // namespace
 
 std::vector<bool> points_of_problem(const Statement& statement) {
@@ -66,6 +98,7 @@ std::vector<Statement> statements_of(const ProblemText& text) {
   base.positions_count = text.positions_count;
   for (const Sentence& sentence : text.sentences)
     for (const Phrase& phrase : sentence.phrases) base.givens.push_back({phrase, describe(phrase, text.names), false});
+  say_what_tangents_say(base);
   for (const Sentence& sentence : text.added) {
     AddedSentence added{in_words(sentence, text.names), sentence.span, {}};
     for (const Phrase& phrase : sentence.phrases) {
