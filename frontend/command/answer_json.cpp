@@ -49,6 +49,36 @@ Json case_json(const prover::AnswerCase& one) {
   return json;
 }
 
+Json checks_json(const prover::AnswerProof& proof) { return {{"replay", proof.replay}, {"z3", proof.z3}}; }
+
+Json steps_json(const prover::AnswerProof& proof) {
+  Json steps = Json::array();
+  for (const prover::AnswerStep& step : proof.steps) steps.push_back(step_json(step));
+  return steps;
+}
+
+Json superfluous_json(const prover::AnswerSuperfluous& superfluous) {
+  Json json;
+  json["not_needed"] = list(superfluous.not_needed);
+  json["consequences"] = Json::array();
+  for (const prover::AnswerConsequence& one : superfluous.consequences) {
+    Json consequence;
+    consequence["given"] = one.given;
+    consequence["from"] = list(one.from);
+    if (one.proof) {
+      consequence["title"] = one.proof->title;
+      consequence["steps"] = steps_json(*one.proof);
+      consequence["seen_in_figure"] = list(one.proof->seen_in_figure);
+      consequence["checks"] = checks_json(*one.proof);
+    }
+    json["consequences"].push_back(std::move(consequence));
+  }
+  json["sufficient"] = Json::array();
+  for (const std::vector<std::string>& set : superfluous.sufficient) json["sufficient"].push_back(list(set));
+  json["stop"] = superfluous.stop;
+  return json;
+}
+
 // A bound is there when there may be others; without it there are none.
 Json extent_json(const std::string& complete_below, const std::string& stop) {
   Json json;
@@ -122,12 +152,11 @@ Json proof_json(const prover::AnswerProof& proof) {
   json["constructions"] = list(proof.constructions);
   json["set_aside"] = list(proof.set_aside);
   json["assumed"] = list(proof.assumed);
-  json["steps"] = Json::array();
-  for (const prover::AnswerStep& step : proof.steps) json["steps"].push_back(step_json(step));
+  json["steps"] = steps_json(proof);
   json["seen_in_figure"] = list(proof.seen_in_figure);
   json["givens_used"] = list(proof.givens_used);
   json["givens_not_needed"] = list(proof.givens_not_needed);
-  json["checks"] = {{"replay", proof.replay}, {"z3", proof.z3}};
+  json["checks"] = checks_json(proof);
   return json;
 }
 
@@ -159,6 +188,7 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
     json["answer_book"] = Json::array();
     for (const auto& entry : answer.answer_book) json["answer_book"].push_back(book_json(entry));
   }
+  if (answer.superfluous) json["superfluous"] = superfluous_json(*answer.superfluous);
   json["stop"] = answer.stop;
   json["checks_disagree"] = answer.checks_disagree;
   json["diagnostics"] = Json::array();

@@ -27,6 +27,24 @@ std::string cost_sentence(const AnswerProof& proof) {
   return fmt::format("Cost {} by the measure \"{}\": {}.", decimal(proof.cost), proof.measure, how_short(proof));
 }
 
+std::string joined(const std::vector<std::string>& parts, const char* between) {
+  std::string text;
+  for (const std::string& part : parts) text += (text.empty() ? "" : between) + part;
+  return text;
+}
+
+// "∠KML = 70°, from KL = KM and ∠KLM = 70°: ∠KML = ∠KLM = 70° (angles opposite equal sides, …)"
+std::string consequence_sentence(const prover::AnswerConsequence& one) {
+  std::string text = one.given;
+  for (std::size_t i = 0; i < one.from.size(); ++i)
+    text += (i == 0 ? ", from " : i + 1 == one.from.size() ? " and " : ", ") + one.from[i];
+  if (!one.proof) return text + ": order and sides say it";
+  std::string lines;
+  for (const prover::AnswerStep& step : one.proof->steps)
+    lines += (lines.empty() ? "" : "; ") + step.claim + (step.reason.empty() ? "" : " (" + step.reason + ")");
+  return text + ": " + lines;
+}
+
 struct Page {
   const prover::Catalogue& catalogue;
   const PageOptions& options;
@@ -45,7 +63,7 @@ struct Page {
       const bool conflict = answer.verdict == Verdict::contradictory;
       add_proof(proof, {2, conflict ? "Why they exclude each other" : heading_of(proof, says_goal)}, catalogue, options,
                 document);
-      add_items("Given but not needed", proof.givens_not_needed, false);
+      if (!answer.superfluous) add_items("Given but not needed", proof.givens_not_needed, false);
       add(Note{cost_sentence(proof)});
       add(Note{check_sentence(proof)});
     }
@@ -101,6 +119,25 @@ struct Page {
       table.rows.push_back({one.name, prover::name_of(one.verdict), one.value});
     }
     add(std::move(table));
+  }
+
+  void add_superfluous(const Answer& answer) {
+    if (!answer.superfluous) return;
+    const prover::AnswerSuperfluous& found = *answer.superfluous;
+    std::vector<std::string> follow;
+    for (const prover::AnswerConsequence& one : found.consequences) follow.push_back(consequence_sentence(one));
+    if (found.not_needed.empty() && follow.empty() && found.sufficient.size() == 1 && found.stop == "saturated") {
+      add(Note{"No given is too many."});
+      return;
+    }
+    add_items("Not needed for the answer", found.not_needed);
+    add_items("Follows from the other givens", follow);
+    if (found.sufficient.size() > 1) {
+      std::vector<std::string> sets;
+      for (const std::vector<std::string>& set : found.sufficient) sets.push_back(joined(set, "; "));
+      add_items("Each of these sets of givens is enough, and none has one to spare", sets);
+    }
+    if (found.stop != "saturated") add(Note{"The search for givens too many was ended by a limit (" + found.stop + "); there may be more."});
   }
 
   void add_times(const Answer& answer) {
@@ -195,6 +232,7 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
   else
     add_ways(answer, catalogue, options, page.document);
   page.add_figures(answer);
+  page.add_superfluous(answer);
   page.add_items("These givens cannot all hold", answer.conflict);
   page.add_items("What would settle it", answer.missing);
   page.add_items("What would help", answer.unlock);

@@ -2,6 +2,7 @@
 
 #include "prover/evidence/answer_book.hpp"
 #include "prover/evidence/contribution.hpp"
+#include "prover/evidence/superfluous.hpp"
 
 namespace prover {
 
@@ -19,6 +20,23 @@ void add_forced_by_directions(const std::vector<Solved>& solved, Answer& answer)
       }
 }
 
+// Which givens each proof stands on, those about positions among them; then which are too many.
+void add_superfluous(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
+                     const AttemptOptions& options, const Budget& budget, Answer& answer) {
+  std::size_t next = 0;
+  for (std::size_t g = 0; g < statements[0].goals.size(); ++g)
+    for (std::size_t s = 0; s < statements.size(); ++s)
+      for (const SolvedCase& one : solved[s].cases) {
+        const Statement& statement = statements[s];
+        if (next >= answer.proofs.size() || g >= one.attempt.goals.size() || !one.attempt.goals[g]) return;
+        AnswerProof& proof = answer.proofs[next++];
+        proof.givens_used.clear();
+        for (const int i : sentences_read(*one.attempt.goals[g], statement, statement.goals[g], one, options))
+          proof.givens_used.push_back(statement.givens[static_cast<std::size_t>(i)].text);
+      }
+  answer.superfluous = superfluous_givens(statements, solved, options, budget);
+}
+
 }  // namespace
 
 void add_evidence(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
@@ -26,6 +44,7 @@ void add_evidence(const std::vector<Statement>& statements, const std::vector<So
                   const Budget& budget, Answer& answer) {
   if (answer.verdict == Verdict::beyond_rules || answer.verdict == Verdict::unknown) add_forced_by_directions(solved, answer);
   if (in_full) answer.contributions = contributions(statements, options, budget.share(0.5), answer);
+  if (in_full && answer.verdict == Verdict::proved) add_superfluous(statements, solved, options, budget, answer);
   answer.answer_book = check_answer_book(answer_book, statements, budget, answer);  // reads what stands above
 }
 

@@ -61,6 +61,19 @@ struct AnswerCase {
   std::string value;
 };
 
+struct AnswerConsequence {      // a given that follows from the others
+  std::string given;
+  std::vector<std::string> from;     // the givens it follows from
+  std::optional<AnswerProof> proof;  // checked; none where the order and sides that the sentences state say it at once
+};
+
+struct AnswerSuperfluous {
+  std::vector<std::string> not_needed;                // for the answer: in no set of `sufficient`
+  std::vector<AnswerConsequence> consequences;
+  std::vector<std::vector<std::string>> sufficient;   // sets of givens that prove the same answer, none with one to spare
+  std::string stop;                                   // "saturated": these are all, with these rules and the lines drawn
+};
+
 // How far the list of ways to one claim, in one case, goes.
 struct AnswerWays {
   std::string goal, case_name;
@@ -106,6 +119,7 @@ struct Answer {
   std::vector<AnswerCase> cases;
   std::vector<AnswerContribution> contributions;  // solvable: of the rules cited, in the order of citation
   std::vector<AnswerBookEntry> answer_book;       // by goal, where the problem has lines `answer:`
+  std::optional<AnswerSuperfluous> superfluous;  // only in a full answer (`solvable`) to what is proved
   std::string stop;                    // why the work ended: "goal-reached", "saturated", "time-limit" …
   std::map<std::string, double> time_ms;  // by stage
   bool checks_disagree = false;        // exit status 3
