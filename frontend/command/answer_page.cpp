@@ -76,6 +76,8 @@ struct Page {
       std::string text = heading_of(proof, answer.proofs.size() > 1);
       text += fmt::format(": {} {}, cost {} ({}).", lines, lines == 1 ? "step" : "steps", decimal(proof.cost), how_short(proof));
       add(Paragraph{std::move(text)});
+      if (answer.superfluous && (answer.superfluous->sufficient.size() > 1 || !answer.superfluous->not_needed.empty()))
+        add_items("Givens it uses", proof.givens_used, false);
       if (!proof.constructions.empty()) add_items("Lines to draw", proof.constructions, false);
       if (options.for_teacher && !proof.seen_in_figure.empty()) add_items("Seen in the figure", proof.seen_in_figure, false);
     }
