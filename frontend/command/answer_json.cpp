@@ -41,6 +41,17 @@ Json figure_json(const prover::AnswerFigure& figure) {
   return json;
 }
 
+Json repair_json(const prover::AnswerRepair& repair) {
+  Json json;
+  json["given"] = repair.given;
+  if (!repair.instead.empty()) json["instead"] = repair.instead;
+  json["text"] = repair.text;
+  json["exact"] = repair.exact;
+  if (!repair.low.empty()) json["above"] = repair.low;
+  if (!repair.high.empty()) json["below"] = repair.high;
+  return json;
+}
+
 Json case_json(const prover::AnswerCase& one) {
   Json json;
   json["name"] = one.name;
@@ -176,6 +187,11 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
   json["figures"] = Json::array();
   for (const prover::AnswerFigure& figure : answer.figures) json["figures"].push_back(figure_json(figure));
   json["conflict"] = list(answer.conflict);
+  if (!answer.conflict_shown_by.empty()) json["conflict_shown_by"] = answer.conflict_shown_by;
+  if (!answer.repair.empty()) {
+    json["repair"] = Json::array();
+    for (const prover::AnswerRepair& repair : answer.repair) json["repair"].push_back(repair_json(repair));
+  }
   json["missing"] = list(answer.missing);
   json["unlock"] = list(answer.unlock);
   json["cases"] = Json::array();

@@ -235,7 +235,11 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
     add_ways(answer, catalogue, options, page.document);
   page.add_figures(answer);
   page.add_superfluous(answer);
-  page.add_items("These givens cannot all hold", answer.conflict);
+  page.add_items(answer.verdict == Verdict::contradictory ? "These givens cannot all hold" : "These givens may exclude each other",
+                 answer.conflict);
+  std::vector<std::string> repairs;
+  for (const prover::AnswerRepair& repair : answer.repair) repairs.push_back(repair.text);
+  page.add_items(repairs.size() == 1 ? "One change would do" : "Any one of these changes would do", repairs);
   page.add_items("What would settle it", answer.missing);
   page.add_items("What would help", answer.unlock);
   page.add_contributions(answer);

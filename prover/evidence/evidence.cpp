@@ -1,5 +1,6 @@
 #include "prover/evidence/evidence.hpp"
 
+#include "prover/evidence/add_conflict.hpp"
 #include "prover/evidence/answer_book.hpp"
 #include "prover/evidence/contribution.hpp"
 #include "prover/evidence/superfluous.hpp"
@@ -42,6 +43,7 @@ void add_superfluous(const std::vector<Statement>& statements, const std::vector
 void add_evidence(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
                   const AttemptOptions& options, bool in_full, const std::vector<std::string>& answer_book,
                   const Budget& budget, Answer& answer) {
+  add_conflict(statements, solved, options, budget, answer);
   if (answer.verdict == Verdict::beyond_rules || answer.verdict == Verdict::unknown) add_forced_by_directions(solved, answer);
   if (in_full) answer.contributions = contributions(statements, options, budget.share(0.5), answer);
   if (in_full && answer.verdict == Verdict::proved) add_superfluous(statements, solved, options, budget, answer);

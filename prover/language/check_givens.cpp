@@ -23,8 +23,8 @@ void check_triple(Draft& draft, Triples& known, PointId a, PointId middle, Point
   const auto [place, fresh] = known.emplace(key, Betweenness{middle, span});
   if (fresh || place->second.middle == middle) return;
   const auto& name = [&](PointId p) { return draft.names.of(p); };
-  draft.error(span,
-              name(middle) + " cannot be between " + name(a) + " and " + name(c) + ": it was said that " +
+  draft.warn(span,
+             name(middle) + " cannot be between " + name(a) + " and " + name(c) + ": it was said that " +
                   name(place->second.middle) + " is in the middle",
               "keep one of the two orders");
 }

@@ -95,4 +95,8 @@ void Draft::error(Span span, std::string message, std::string way_out) {
   diagnostics.push_back({Severity::error, span, std::move(message), std::move(way_out)});
 }
 
+void Draft::warn(Span span, std::string message, std::string way_out) {
+  diagnostics.push_back({Severity::warning, span, std::move(message), std::move(way_out)});
+}
+
 }  // namespace prover

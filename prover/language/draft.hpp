@@ -102,6 +102,7 @@ class Draft {
   void name_circle(PointId centre, const std::vector<Placed>& points);
   std::string letters(const std::vector<Placed>& points) const;  // "KLM"
   void error(Span span, std::string message, std::string way_out = {});
+  void warn(Span span, std::string message, std::string way_out = {});
 
  private:
   std::unordered_map<std::string, PointId> index_;

@@ -74,6 +74,15 @@ struct AnswerSuperfluous {
   std::string stop;                                   // "saturated": these are all, with these rules and the lines drawn
 };
 
+// One change to contradictory givens after which a figure can be drawn.
+struct AnswerRepair {
+  std::string given;      // the given that is changed, as in `conflict`
+  std::string instead;    // the sentence in its place: "∠KLM = 44°"; empty: it is to be left out
+  std::string text;       // in words: "∠KLM = 44°, not 54°"
+  bool exact = false;     // the number follows from the other givens; else it was measured
+  std::string low, high;  // where any number above and below these would do; measured
+};
+
 // How far the list of ways to one claim, in one case, goes.
 struct AnswerWays {
   std::string goal, case_name;
@@ -113,7 +122,9 @@ struct Answer {
   std::vector<AnswerProof> proofs;
   std::vector<AnswerWays> ways;        // by claim and case, when ways were asked for
   std::vector<AnswerFigure> figures;
-  std::vector<std::string> conflict;   // givens that cannot all hold
+  std::vector<std::string> conflict;   // givens that cannot all hold; without any one of them the others can
+  std::string conflict_shown_by;       // "proof", "positions" or "figures" (numerical); empty: only suspected
+  std::vector<AnswerRepair> repair;
   std::vector<std::string> missing;
   std::vector<std::string> unlock;
   std::vector<AnswerCase> cases;

@@ -105,24 +105,31 @@ std::optional<CheckedProof> prove_claim(const Saturation& saturation, const Clai
 
 }  // namespace
 
+std::shared_ptr<Workings> worked_out(const Statement& statement, const std::vector<Sketch>& views,
+                                     const AttemptOptions& options, const Budget& budget) {
+  auto workings = std::make_shared<Workings>(
+      Workings{arrange(statement, views, options.join_points), {}, Saturation(), {}, views});
+  for (const Goal& goal : statement.goals) note_goal(goal, workings->arrangement, workings->unknowns);
+  ChainOptions chain;
+  chain.allowed = options.allowed;
+  workings->saturation =
+      saturate(statement, workings->arrangement, options.catalogue, workings->unknowns, {}, chain, budget);
+  return workings;
+}
+
 Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, const AttemptOptions& options,
                 const Budget& budget, StageTimes& times) {
   Attempt result;
   result.goals.resize(statement.goals.size());
   result.forced_by_directions.resize(statement.goals.size());
-  result.workings = std::make_shared<Workings>(
-      Workings{arrange(statement, views, options.join_points), {}, Saturation(), {}, views});
-  const Arrangement& arrangement = result.workings->arrangement;
-  UnknownTable& unknowns = result.workings->unknowns;
-  Saturation& saturation = result.workings->saturation;
-  const Scene scene{statement, arrangement, unknowns, views, options};
-  for (const Goal& goal : statement.goals) note_goal(goal, arrangement, unknowns);
   {
     StageTimer timer(times.chain);
-    ChainOptions chain;
-    chain.allowed = options.allowed;
-    saturation = saturate(statement, arrangement, options.catalogue, unknowns, {}, chain, budget.share(0.6));
+    result.workings = worked_out(statement, views, options, budget.share(0.6));
   }
+  const Arrangement& arrangement = result.workings->arrangement;
+  UnknownTable& unknowns = result.workings->unknowns;
+  const Saturation& saturation = result.workings->saturation;
+  const Scene scene{statement, arrangement, unknowns, views, options};
   result.stop = saturation.stop;
   result.instances = saturation.instances.size();
   result.matches = saturation.matches;

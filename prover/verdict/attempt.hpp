@@ -35,6 +35,10 @@ struct Attempt {
   std::shared_ptr<Workings> workings;              // never null once attempted
 };
 
+// The chain alone, for whoever asks what follows and shows no proof of it.
+std::shared_ptr<Workings> worked_out(const Statement& statement, const std::vector<Sketch>& views,
+                                     const AttemptOptions& options, const Budget& budget);
+
 Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, const AttemptOptions& options,
                 const Budget& budget, StageTimes& times);
 
