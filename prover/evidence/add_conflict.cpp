@@ -115,6 +115,7 @@ void prove_from_conflict(const Statements& statements, const Conflict& conflict,
 
 void say_rounding(const Statements& statements, Drawn drawn, Answer& answer) {
   answer.verdict = Verdict::unknown;
+  answer.conflict_shown_by.clear();
   answer.proofs.clear();
   answer.figures = {answer_figure("within the rounding of the numbers", *drawn.figure, statements[drawn.statement])};
   answer.summary = "The numbers agree only after rounding: taken exactly, no figure meets them, but within their last decimal one does.";
@@ -129,7 +130,7 @@ void contradiction_found(const Statements& statements, const std::vector<Solved>
   for (const Solved& one : solved)
     for (const int g : one.cases[0].attempt.contradiction->reading.givens_used) cited.insert(static_cast<std::size_t>(g));
   const std::vector<std::size_t> used(cited.begin(), cited.end());
-  const auto conflict = conflict_by_proof(statements, used, options, budget.share(0.3));
+  auto conflict = conflict_by_proof(statements, used, options, budget.share(0.3));
   if (!conflict) return;
   list_conflict(statements[0], *conflict, answer);
   answer.conflict_shown_by = "proof";
@@ -138,6 +139,16 @@ void contradiction_found(const Statements& statements, const std::vector<Solved>
   prove_from_conflict(statements, *conflict, used, options, budget, answer);
   if (const std::string why = flat(*attempt.contradiction, *attempt.workings, statements[0].names); !why.empty())
     answer.summary = "No figure can meet these givens: " + why + ".";
+  if (const auto smaller = smaller_by_figures(statements, *conflict, options, budget.share(0.5))) {
+    std::string also;
+    for (const std::size_t g : conflict->givens)
+      if (std::find(smaller->givens.begin(), smaller->givens.end(), g) == smaller->givens.end())
+        also += (also.empty() ? "" : "; ") + statements[0].givens[g].text;
+    answer.summary += fmt::format(" The proof also uses: {}. Without it no figure was found either ({} tries).", also, smaller->tries);
+    conflict = smaller;
+    list_conflict(statements[0], *conflict, answer);
+    answer.conflict_shown_by = "figures";
+  }
   for (const Repair& repair : repairs(statements, conflict->givens, options, budget.share(0.5)))
     answer.repair.push_back(in_words(repair, statements[0]));
 }

@@ -15,6 +15,8 @@ namespace {
 
 using Kept = std::vector<bool>;
 
+constexpr int few_starts = 60;
+
 Kept all_of(const Statements& statements) { return Kept(statements[0].givens.size(), true); }
 
 std::vector<std::size_t> listed(const Kept& kept) {
@@ -103,11 +105,29 @@ std::optional<Conflict> conflict_by_proof(const Statements& statements, const st
   return Conflict{ConflictShownBy::proof, listed(kept), 0};
 }
 
+std::optional<Conflict> smaller_by_figures(const Statements& statements, const Conflict& proved, const AttemptOptions& options,
+                                           const Budget& budget) {
+  Kept kept(statements[0].givens.size(), false);
+  for (const std::size_t g : proved.givens) kept[g] = true;
+  for (const std::size_t g : proved.givens) {
+    kept[g] = false;
+    if (!draw(with_only(statements, kept), few_starts, budget).figure) {
+      auto smaller = conflict_by_figures(with_only(statements, kept), options, budget);
+      if (!smaller || smaller->shown_by == ConflictShownBy::suspicion) return std::nullopt;
+      const std::vector<std::size_t> place = listed(kept);
+      for (std::size_t& member : smaller->givens) member = place[member];
+      return smaller;
+    }
+    kept[g] = true;
+  }
+  return std::nullopt;
+}
+
 std::optional<Conflict> conflict_by_figures(const Statements& statements, const AttemptOptions& options,
                                             const Budget& budget) {
-  constexpr int starts = 60, last_starts = 400;
+  constexpr int last_starts = 400;
   const auto conflicting = [&](const Kept& kept) {
-    const Drawn drawn = draw(with_only(statements, kept), starts, budget);
+    const Drawn drawn = draw(with_only(statements, kept), few_starts, budget);
     return !drawn.figure && drawn.stop == StopReason::saturated;
   };
   Kept kept = all_of(statements);

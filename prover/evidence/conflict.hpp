@@ -25,6 +25,11 @@ struct Conflict {
 std::optional<Conflict> conflict_by_proof(const Statements& statements, const std::vector<std::size_t>& used,
                                           const AttemptOptions& options, const Budget& budget);
 
+// The chain may need a sentence of position to tell which of two contradictions there is. A part of the conflict that
+// cannot be drawn without that sentence either, when figures are evidence enough.
+std::optional<Conflict> smaller_by_figures(const Statements& statements, const Conflict& proved, const AttemptOptions& options,
+                                           const Budget& budget);
+
 // Where no figure was found: nothing when one is found after all, or time is up.
 std::optional<Conflict> conflict_by_figures(const Statements& statements, const AttemptOptions& options,
                                             const Budget& budget);

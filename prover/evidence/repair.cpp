@@ -115,18 +115,19 @@ class Repairer {
     return shown;
   }
 
-  bool draws(std::size_t given, const NumberInGiven& number, double value) const {
+  bool draws(std::size_t given, const NumberInGiven& number, double value, int starts = easy) const {
     const Rational near_it(static_cast<std::int64_t>(std::llround(value * 1e6)), 1'000'000);
     const auto exact = short_number(value);
     const Phrase changed = with_number(statements_[0].givens[given].phrase, number, exact ? *exact : near_it);
-    return draw(with_instead(statements_, given, changed), easy, budget_).figure.has_value();
+    return draw(with_instead(statements_, given, changed), starts, budget_).figure.has_value();
   }
 
   // Between a number that can be drawn and one that cannot: where that changes.
   double boundary(std::size_t given, const NumberInGiven& number, double drawn, double not_drawn) const {
-    for (int halving = 0; halving < 14 && !near(drawn, not_drawn) && !budget_.exhausted(); ++halving) {
+    constexpr int quick = 12;
+    for (int halving = 0; halving < 11 && !near(drawn, not_drawn) && !budget_.exhausted(); ++halving) {
       const double middle = (drawn + not_drawn) / 2;
-      (draws(given, number, middle) ? drawn : not_drawn) = middle;
+      (draws(given, number, middle, quick) ? drawn : not_drawn) = middle;
     }
     return drawn;
   }
