@@ -57,6 +57,7 @@ Json case_json(const prover::AnswerCase& one) {
   json["name"] = one.name;
   json["verdict"] = prover::name_of(one.verdict);
   if (!one.value.empty()) json["value"] = one.value;
+  if (!one.selects.empty()) json["selects"] = one.selects;
   return json;
 }
 

@@ -117,10 +117,13 @@ struct Page {
   void add_cases(const Answer& answer) {
     if (answer.cases.empty()) return;
     Table table{{"Case", "Verdict", "Value"}, {}};
+    std::vector<std::string> selecting;
     for (const prover::AnswerCase& one : answer.cases) {
       table.rows.push_back({one.name, prover::name_of(one.verdict), one.value});
+      if (!one.selects.empty()) selecting.push_back((one.value.empty() ? "" : one.value + ": ") + one.selects);
     }
     add(std::move(table));
+    add_items("One of these sentences, added to the problem, settles it", selecting);
   }
 
   void add_superfluous(const Answer& answer) {

@@ -59,6 +59,7 @@ struct AnswerCase {
   std::string name;             // "K and M on the same side of LN", or "KL = KM"
   Verdict verdict = Verdict::unknown;
   std::string value;
+  std::string selects;          // to be added to the problem: it leaves this arrangement alone; empty: none was found
 };
 
 struct AnswerConsequence {      // a given that follows from the others

@@ -75,7 +75,7 @@ GoalProofs proofs_of_goal(std::size_t goal, const std::vector<Statement>& statem
       out.proofs.push_back(answer_proof(checked, statements[s], statements[s].goals[goal], name, options));
       auto& seen = out.proofs.back().seen_in_figure;
       seen.insert(seen.end(), solved[s].added.provided.begin(), solved[s].added.provided.end());
-      out.cases.push_back({name, Verdict::proved, checked.value});
+      out.cases.push_back({name, Verdict::proved, checked.value, ""});
       out.values.insert(checked.value);
     }
   }
@@ -177,7 +177,7 @@ void fill_answer(const std::vector<Statement>& statements, const std::vector<Sol
     const bool impossible = !solved[s].cases.empty() && solved[s].cases[0].attempt.contradiction &&
                             trusted(*solved[s].cases[0].attempt.contradiction);
     if (impossible) {
-      answer.cases.push_back({statements[s].case_name, Verdict::contradictory, ""});
+      answer.cases.push_back({statements[s].case_name, Verdict::contradictory, "", ""});
       continue;
     }
     open.push_back(statements[s]);
@@ -211,7 +211,7 @@ void fill_answer(const std::vector<Statement>& statements, const std::vector<Sol
       for (const SolvedCase& one : open_solved[s].cases)
         if (!one.views.empty())
           answer.figures.push_back(
-              answer_figure(one.name.empty() ? open[s].case_name : one.name, open_solved[s].figures.sketches[one.views[0]], open[s]));
+              answer_figure(case_name(open[s], one), open_solved[s].figures.sketches[one.views[0]], open[s]));
     return;
   }
   if (all_proved) {

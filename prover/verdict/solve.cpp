@@ -41,36 +41,13 @@ std::set<Position> seen_positions(const Attempt& attempt) {
   return seen;
 }
 
-// The positions that tell this case from all figures outside it, in words: as few as a greedy choice gives.
-std::string case_name(const std::set<Position>& seen, const std::vector<Sketch>& figures,
-                      const std::vector<std::size_t>& covered, const Names& names) {
-  std::vector<std::size_t> others;
-  for (std::size_t i = 0; i < figures.size(); ++i)
-    if (std::find(covered.begin(), covered.end(), i) == covered.end()) others.push_back(i);
-  std::string name;
-  while (!others.empty()) {
-    const Position* best = nullptr;
-    std::ptrdiff_t most = 0;
-    for (const Position& p : seen) {
-      const auto excluded =
-          std::count_if(others.begin(), others.end(), [&](std::size_t i) { return !shows(figures[i], p); });
-      if (excluded <= most) continue;
-      most = excluded;
-      best = &p;
-    }
-    if (!best) break;
-    name += (name.empty() ? "" : ", and ") + describe(*best, names);
-    std::erase_if(others, [&](std::size_t i) { return !shows(figures[i], *best); });
-  }
-  return name;
-}
-
 // Figures differ in a position that matters: prove in one, see which others show what that proof reads, repeat.
 void split(const Statement& statement, const AttemptOptions& options, const Budget& budget, StageTimes& times,
            Solved& solved) {
   const auto& figures = solved.figures.sketches;
   std::vector<bool> covered(figures.size(), false);
   constexpr std::size_t most_cases = 12;
+  std::vector<CaseOfFigures> apart;
   for (std::size_t i = 0; i < figures.size() && solved.cases.size() < most_cases && !budget.exhausted(); ++i) {
     if (covered[i]) continue;
     SolvedCase one;
@@ -85,15 +62,20 @@ void split(const Statement& statement, const AttemptOptions& options, const Budg
       return;  // not every figure is answered: no verdict by cases
     }
     const std::set<Position> seen = seen_positions(one.attempt);
-    for (std::size_t k = i; k < figures.size(); ++k)
-      if (std::all_of(seen.begin(), seen.end(), [&](const Position& p) { return shows(figures[k], p); })) {
+    one.views.push_back(i);
+    for (std::size_t k = 0; k < figures.size(); ++k)
+      if (k != i && std::all_of(seen.begin(), seen.end(), [&](const Position& p) { return shows(figures[k], p); }))
         one.views.push_back(k);
-        covered[k] = true;
-      }
-    one.name = case_name(seen, figures, one.views, statement.names);
+    for (const std::size_t v : one.views) covered[v] = true;
+    apart.push_back({one.views, seen});
     solved.cases.push_back(std::move(one));
   }
   solved.covers_all_figures = std::all_of(covered.begin(), covered.end(), [](bool c) { return c; });
+  const std::vector<std::vector<Position>> positions = told_apart(apart, figures);
+  for (std::size_t c = 0; c < positions.size(); ++c) {
+    solved.cases[c].told_by = positions[c];
+    solved.cases[c].name = describe(positions[c], statement.names);
+  }
 }
 
 // Every position that a proof reads from figures is challenged. True when one fell; the figure found joins the others.
@@ -111,20 +93,6 @@ std::vector<std::size_t> all_of(const std::vector<Sketch>& figures) {
 }
 
 }  // namespace
-
-bool shows(const Sketch& figure, const Position& p) {
-  switch (p.kind) {
-    case PositionKind::between:
-      return between(figure, p.a, p.b, p.c);
-    case PositionKind::not_collinear:
-      return orientation(figure, p.a, p.b, p.c) != 0;
-    case PositionKind::same_side:
-      return orientation(figure, p.c, p.d, p.a) * orientation(figure, p.c, p.d, p.b) > 0;
-    case PositionKind::opposite_sides:
-      return orientation(figure, p.c, p.d, p.a) * orientation(figure, p.c, p.d, p.b) < 0;
-  }
-  return false;
-}
 
 std::set<Position> seen_positions(const Proof& proof) {
   std::set<Position> seen;
@@ -155,7 +123,7 @@ Solved solve(const Statement& statement, const AttemptOptions& options, const Bu
   Solved solved;
   auto keep = [&](Attempt&& one) {
     solved.cases.clear();
-    solved.cases.push_back({{}, all_of(solved.figures.sketches), std::move(one)});
+    solved.cases.push_back({{}, {}, all_of(solved.figures.sketches), std::move(one)});
     solved.covers_all_figures = true;
   };
   solved.added = examine_added_lines(statement, budget.share(0.3));

@@ -14,11 +14,13 @@
 
 #include "prover/construct/added_lines.hpp"
 #include "prover/verdict/attempt.hpp"
+#include "prover/verdict/case_names.hpp"
 
 namespace prover {
 
 struct SolvedCase {
-  std::string name;               // the position in which it differs from the others; empty when there is one
+  std::string name;               // the positions in which it differs from the others; empty when there is one
+  std::vector<Position> told_by;  // the same: a few positions that its figures show and no others
   std::vector<std::size_t> views; // which sketches it covers
   Attempt attempt;
 };
@@ -34,7 +36,6 @@ struct Solved {
 // by trying to draw the opposite. Figures of the givens that show it, when some were found.
 std::vector<Sketch> figures_against(const Statement& statement, const Position& position, const Budget& budget,
                                     double& sketch_ms);
-bool shows(const Sketch& figure, const Position& position);
 std::set<Position> seen_positions(const Proof& proof);
 
 Solved solve(const Statement& statement, const AttemptOptions& options, const Budget& budget, StageTimes& times,
