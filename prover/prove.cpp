@@ -132,6 +132,7 @@ Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOpt
     if (!given.added) answer.read_as.push_back(given.text);
   for (const AddedSentence& added : statements[0].added) answer.read_as.push_back("added: " + added.text);
   answer.read_as.insert(answer.read_as.end(), text.assumptions.begin(), text.assumptions.end());
+  answer.marks = figure_marks(statements[0]);
   answer.time_ms["statement"] = watch.lap();
 
   const AttemptOptions attempt_options{catalogue, std::move(allowed), *measure, options.wording, false};

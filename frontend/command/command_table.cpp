@@ -1,6 +1,7 @@
 #include "frontend/command/batch.hpp"
 #include "frontend/command/command.hpp"
 #include "frontend/command/completion.hpp"
+#include "frontend/command/draw.hpp"
 #include "frontend/command/prove.hpp"
 #include "frontend/command/rules.hpp"
 #include "frontend/command/solvable.hpp"
@@ -22,6 +23,9 @@ const std::vector<Command>& commands() {
        "  anglewright solvable frontend/examples/trellis-isosceles-chain.aw\n"
        "  anglewright solvable --taught angles problem.aw",
        declare_solvable},
+      {"draw", "The figure of a problem as SVG; where the answer is open, the figures that show it, side by side",
+       "  anglewright draw --out figure.svg frontend/examples/trellis-laths.aw",
+       declare_draw},
       {"rules", "The catalogue of rules: what a class may cite, and how each reason is worded",
        "  anglewright rules --topic parallel --wording uk\n"
        "  anglewright rules alternate-interior-angles",

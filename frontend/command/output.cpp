@@ -7,12 +7,35 @@
 #include <csignal>
 #include <cstdio>
 #include <cstring>
+#include <fstream>
 
 namespace frontend {
 
 void ignore_broken_pipes() { std::signal(SIGPIPE, SIG_IGN); }
 
 void write_message(std::string_view text) { fmt::print(stderr, "anglewright: {}\n", text); }
+
+bool write_file(const std::filesystem::path& path, std::string_view text) {
+  std::filesystem::path beside = path;
+  beside += ".new";
+  std::error_code error;
+  {
+    std::ofstream out(beside, std::ios::binary | std::ios::trunc);
+    out << text;
+    out.flush();
+    if (!out) {
+      write_message(fmt::format("cannot write {}: {}", path.string(), std::strerror(errno)));
+      std::filesystem::remove(beside, error);
+      return false;
+    }
+  }
+  std::filesystem::rename(beside, path, error);
+  if (error) {
+    write_message(fmt::format("cannot write {}: {}", path.string(), error.message()));
+    std::filesystem::remove(beside, error);
+  }
+  return !error;
+}
 
 bool write_answer(std::string_view text) {
   while (!text.empty()) {

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
-#include <fstream>
 
 #include "frontend/command/catalogue.hpp"
 #include "frontend/command/input.hpp"
@@ -20,26 +19,6 @@ namespace {
 bool is_name(const std::string& name) {
   return !name.empty() && name.front() != '-' && name.back() != '-' &&
          std::all_of(name.begin(), name.end(), [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; });
-}
-
-// First beside its place, then moved there: a reader sees the old file or the new one, never half of it.
-bool write_whole(const std::filesystem::path& path, const std::string& text, std::string& mistake) {
-  std::filesystem::path beside = path;
-  beside += ".new";
-  std::error_code error;
-  {
-    std::ofstream out(beside, std::ios::binary | std::ios::trunc);
-    out << text;
-    out.flush();
-    if (!out) {
-      mistake = "cannot write " + path.string();
-      std::filesystem::remove(beside, error);
-      return false;
-    }
-  }
-  std::filesystem::rename(beside, path, error);
-  if (error) mistake = "cannot write " + path.string() + ": " + error.message();
-  return !error;
 }
 
 }  // namespace
@@ -73,11 +52,7 @@ int save_rule(const SaveArguments& arguments, const std::vector<std::string>& fo
     write_message("not saved: " + rule.objection + (arguments.assume || !rule.may_be_assumed ? "" : "\n  try: --assume saves a rule that is not proved; every proof that cites it says so"));
     return prover::has_error(rule.diagnostics) ? status_mistake : status_other;
   }
-  std::string mistake;
-  if (!write_whole(path, rule.file, mistake)) {
-    write_message(mistake);
-    return status_mistake;
-  }
+  if (!write_file(path, rule.file)) return status_mistake;
   const std::string said = rule.proved ? fmt::format("Saved {}: proved from the catalogue.\n", path.string())
                                        : fmt::format("Saved {} as an assumption ({}).\n", path.string(), rule.objection);
   return write_answer(said) ? loaded.status(status_proved) : status_mistake;

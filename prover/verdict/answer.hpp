@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "prover/base/source.hpp"
+#include "prover/statement/figure_marks.hpp"
 
 namespace prover {
 
@@ -123,6 +124,7 @@ struct Answer {
   std::vector<AnswerProof> proofs;
   std::vector<AnswerWays> ways;        // by claim and case, when ways were asked for
   std::vector<AnswerFigure> figures;
+  FigureMarks marks;                   // what a drawing of any of them shows
   std::vector<std::string> conflict;   // givens that cannot all hold; without any one of them the others can
   std::string conflict_shown_by;       // "proof", "positions" or "figures" (numerical); empty: only suspected
   std::vector<AnswerRepair> repair;
