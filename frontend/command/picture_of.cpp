@@ -189,7 +189,9 @@ std::string description_of(const FigureMarks& marks) {
   for (const auto& line : marks.lines) {
     std::string name;
     for (const std::string& p : line.points) name += p;
-    if (std::find(lines.begin(), lines.end(), name) == lines.end()) lines.push_back(name);
+    const std::string reversed(name.rbegin(), name.rend());
+    const auto known = [&](const std::string& other) { return other == name || other == reversed; };
+    if (std::none_of(lines.begin(), lines.end(), known)) lines.push_back(name);
   }
   for (const auto& angle : marks.angles) {
     const std::string name = (angle.reflex ? "reflex angle " : "angle ") + angle.arm1 + angle.vertex + angle.arm2;

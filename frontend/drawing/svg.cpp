@@ -76,7 +76,8 @@ std::string svg_of(const std::vector<Drawing>& drawings) {
   std::string title, description;
   for (const Drawing& drawing : drawings) {
     if (!drawing.caption.empty()) title += (title.empty() ? "" : "; ") + drawing.caption;
-    description += (description.empty() ? "" : " ") + drawing.description;
+    if (description.find(drawing.description) == std::string::npos)  // the same marks in other figures are said once
+      description += (description.empty() ? "" : " ") + drawing.description;
   }
   std::string out = fmt::format(
       "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{0}mm\" height=\"{1}mm\" viewBox=\"0 0 {0} {1}\" role=\"img\" "

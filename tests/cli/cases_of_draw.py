@@ -54,13 +54,15 @@ class Draw(TestCase):
             self.assertAlmostEqual(size, expected, delta=0.1)  # coordinates are rounded to a hundredth of a millimetre
 
     def test_a_right_angle_is_a_square_and_equal_lengths_have_ticks(self):
-        plain = draw("triangle: KLM\nfind: KL\n").out
-        right = draw("triangle: KLM\nangle KLM = 90\nfind: KL\n").out
-        ticked = draw("triangle: KLM\nKL = KM\nfind: KL\n").out
-        marks = [len(re.findall(r'stroke-width="0.25"', svg)) for svg in (plain, right, ticked)]
-        self.assertEqual(marks[1] - marks[0], 1)
-        self.assertEqual(marks[2] - marks[0], 2)
-        self.assertNotIn("90°", right)
+        def marks(givens):
+            svg = draw(f"triangle: KLM\n{givens}\nfind: angle LKM\n").out
+            paths = [m[1].count("L") for m in re.finditer(r'<path d="(M[^A"]*)" stroke-width="0.25"', svg)]
+            return paths.count(2), paths.count(1), svg  # squares, ticks
+
+        self.assertEqual(marks("angle KLM = 80\nangle KML = 40")[:2], (0, 0))
+        self.assertEqual(marks("angle KLM = 90\nangle KML = 40")[:2], (1, 0))
+        self.assertNotIn("90°", marks("angle KLM = 90\nangle KML = 40")[2])
+        self.assertEqual(marks("KL = KM\nangle KML = 40")[:2], (0, 2))
 
     def test_two_figures_side_by_side_when_the_answer_is_open(self):
         done = run("draw", ROOT / "frontend" / "examples" / "worksheet" / "4.aw")
