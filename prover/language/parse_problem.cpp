@@ -258,7 +258,32 @@ class ProblemParser {
                    "add a line such as \"find: angle ABC\" or \"prove: AB = AC\"");
     }
     check_goal_points();
+    check_circles();
     in_order();
+  }
+
+  // "U lies outside circle P" says something only where the circle's size is known.
+  void check_circles() {
+    std::set<PointId> sized;
+    const auto each = [&](auto act) {
+      for (const auto* list : {&problem_.sentences, &problem_.added})
+        for (const Sentence& sentence : *list)
+          for (const Phrase& phrase : sentence.phrases) act(phrase);
+    };
+    each([&](const Phrase& phrase) {
+      const Predicate kind = phrase.predicate;
+      if (kind == Predicate::circle || kind == Predicate::circle_cyclic) sized.insert(phrase.points[0]);
+      if (kind == Predicate::diameter || kind == Predicate::tangent) sized.insert(phrase.points[2]);
+    });
+    each([&](const Phrase& phrase) {
+      if (phrase.predicate != Predicate::inside_circle && phrase.predicate != Predicate::outside_circle) return;
+      const PointId centre = phrase.points[1];
+      if (sized.contains(centre) || gave_up_) return;
+      if (not_understood_.find(problem_.names.of(centre)) != std::string::npos) return;  // it may be said there
+      draft_.error(phrase.span, "nothing says how large the circle with centre " + problem_.names.of(centre) + " is",
+                   "name a point of it, for example \"circle: centre " + problem_.names.of(centre) + " through " +
+                       (problem_.names.of(centre) == "K" ? "L" : "K") + "\"");
+    });
   }
 
   void check_goal_points() {

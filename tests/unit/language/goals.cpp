@@ -64,3 +64,15 @@ TEST_CASE("a goal about a point that is nowhere is told so") {
   CHECK(found[0].message == "D is not on the figure yet");
   CHECK(mistakes("triangle KLM; D is on LM\nfind: angle KDM").empty());
 }
+
+TEST_CASE("the inside of a circle of unknown size is a question") {
+  const auto told = [](const char* text) {
+    for (const Diagnostic& d : parse_problem(text).diagnostics)
+      if (d.message.find("how large the circle") != std::string::npos) return true;
+    return false;
+  };
+  CHECK(told("triangle: QRU\noutside: U lies outside circle P\nfind: angle QRU\n"));
+  CHECK(told("triangle: QRU\ncircle: centre Q through R\ninside: U lies inside circle P\nfind: angle QRU\n"));
+  CHECK_FALSE(told("triangle: QRU\ncircle: centre P through Q\noutside: U lies outside circle P\nfind: angle QRU\n"));
+  CHECK_FALSE(told("tangent: line KT touches circle P at T\noutside: K lies outside circle P\nfind: angle KTP\n"));
+}
