@@ -17,7 +17,7 @@ Course course_with(const Catalogue& catalogue, RuleId rule) {
   Course course = default_course(catalogue);
   std::erase_if(course.entries, [&](const CourseEntry& e) { return catalogue[e.rule].assumed; });
   for (std::size_t i = 0; i <= rule.index(); ++i)
-    if (catalogue.rules[i].assumed) course.entries.push_back({RuleId(static_cast<std::int64_t>(i)), false});
+    if (catalogue.rules[i].assumed) course.entries.push_back({RuleId(static_cast<std::int64_t>(i)), false, {}});
   return course;
 }
 

@@ -13,6 +13,14 @@ std::optional<std::size_t> Course::place_of(RuleId rule) const {
   return static_cast<std::size_t>(at - entries.begin());
 }
 
+std::optional<ChapterNeeded> chapter_needed(const Course& course, const std::vector<RuleId>& cited) {
+  std::optional<ChapterNeeded> last;
+  for (const RuleId rule : cited)
+    if (const auto place = course.place_of(rule); place && (!last || last->place < *place))
+      last = ChapterNeeded{rule, *place, course.entries[*place].chapter};
+  return last;
+}
+
 const Course* find_course(const Catalogue& catalogue, std::string_view id) {
   const auto at = std::find_if(catalogue.courses.begin(), catalogue.courses.end(),
                                [&](const Course& course) { return course.id == id; });

@@ -17,6 +17,7 @@ struct Catalogue;
 struct CourseEntry {
   RuleId rule;
   bool taken = false;  // without proof: a postulate or definition of this course
+  std::string chapter; // under which it stands; empty where the course has no chapters
 };
 
 struct Course {
@@ -28,6 +29,15 @@ struct Course {
 
   std::optional<std::size_t> place_of(RuleId rule) const;  // its index in `entries`
 };
+
+// The chapter that a proof needs: that of the rule cited which the course reaches last. Nothing when none of the rules
+// stands in the course.
+struct ChapterNeeded {
+  RuleId rule;
+  std::size_t place = 0;
+  std::string chapter;  // empty where the course has no chapters
+};
+std::optional<ChapterNeeded> chapter_needed(const Course& course, const std::vector<RuleId>& cited);
 
 const Course* find_course(const Catalogue& catalogue, std::string_view id);
 // The course in which every rule of the catalogue has its place. Only a catalogue that was loaded without the

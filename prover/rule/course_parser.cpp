@@ -47,19 +47,19 @@ class CourseParser {
   }
 
   void read_field(const Field& field) {
-    static const std::vector<std::string> known = {"title", "says", "source", "takes", "teaches", "course"};
+    static const std::vector<std::string> known = {"title", "says", "source", "chapter", "takes", "teaches", "course"};
     const std::string name(field.name);
     if (!std::count(known.begin(), known.end(), name)) {
       const auto near = nearest_word(name, known);
       error(field.name_span, "unknown field `" + name + "`",
-            near ? "did you mean `" + *near + "`?" : "a course has title, says, source, takes and teaches");
+            near ? "did you mean `" + *near + "`?" : "a course has title, says, source, chapter, takes and teaches");
       return;
     }
     if (name == "course") {
       error(field.name_span, "a file holds one course", "put this course into a file of its own");
       return;
     }
-    const bool repeats = name == "source" || name == "takes" || name == "teaches";
+    const bool repeats = name == "source" || name == "chapter" || name == "takes" || name == "teaches";
     if (!repeats && std::count(seen_.begin(), seen_.end(), name)) {
       error(field.name_span, "`" + name + "` is here twice", "keep one of them");
       return;
@@ -73,6 +73,8 @@ class CourseParser {
       result_.course.says = quoted_text(field, result_.diagnostics);
     else if (name == "source")
       result_.course.sources.push_back(quoted_text(field, result_.diagnostics));
+    else if (name == "chapter")
+      chapter_ = quoted_text(field, result_.diagnostics);
     else
       read_names(field, name == "takes");
   }
@@ -87,7 +89,7 @@ class CourseParser {
   }
   void read_name(std::string_view word, Span span, bool taken) {
     if (is_rule_name(word))
-      result_.entries.push_back({std::string(word), span, taken});
+      result_.entries.push_back({std::string(word), span, taken, chapter_});
     else
       error(span, "\"" + std::string(word) + "\" is no name of a rule",
             "names of rules stand here with blanks between them, for example `teaches vertical-angles angles-at-a-point`");
@@ -96,6 +98,7 @@ class CourseParser {
   const RuleFile& file_;
   ParsedCourse result_;
   std::vector<std::string> seen_;
+  std::string chapter_;  // in which the next names stand
 };
 
 }  // namespace
@@ -139,10 +142,10 @@ class Placing {
     const auto family = names_.families.find(catalogue_[head.rule].id);
     if (family == names_.families.end()) return;
     for (const RuleId member : family->second)
-      if (!named_.contains(catalogue_[member].id)) place({member, head.taken}, span);
+      if (!named_.contains(catalogue_[member].id)) place({member, head.taken, head.chapter}, span);
   }
-  void place_course(const Course& course, bool taken, Span span) {
-    for (const CourseEntry& entry : course.entries) place({entry.rule, taken || entry.taken}, span);
+  void place_course(const Course& course, const NamedEntry& named) {
+    for (const CourseEntry& entry : course.entries) place({entry.rule, named.taken || entry.taken, entry.chapter.empty() ? named.chapter : entry.chapter}, named.span);
   }
 
   void error(Span span, std::string message, std::string way_out) {
@@ -174,9 +177,9 @@ void place_rules(ParsedCourse& parsed, const Catalogue& catalogue, const RuleNam
     placing.error(parsed.id_span, "`" + parsed.course.id + "` is the name of a rule", "give the course another name");
   for (const NamedEntry& entry : parsed.entries) {
     if (const auto rule = names.ids.find(entry.id); rule != names.ids.end())
-      placing.place_with_family({rule->second, entry.taken}, entry.span);
+      placing.place_with_family({rule->second, entry.taken, entry.chapter}, entry.span);
     else if (const Course* other = find_course(catalogue, entry.id))
-      placing.place_course(*other, entry.taken, entry.span);
+      placing.place_course(*other, entry);
     else if (!broken.contains(entry.id))
       placing.refuse(entry);
   }

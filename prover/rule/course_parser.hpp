@@ -12,6 +12,7 @@ struct NamedEntry {
   std::string id;
   Span span;
   bool taken = false;
+  std::string chapter;
 };
 struct ParsedCourse {
   Course course;  // without entries

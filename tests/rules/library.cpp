@@ -102,7 +102,7 @@ TheoremReport tried(const std::string& file) {
   REQUIRE(rule);
   Course course = default_course(loaded.catalogue);
   std::erase_if(course.entries, [&](const CourseEntry& e) { return e.rule == *rule; });
-  course.entries.push_back({*rule, false});
+  course.entries.push_back({*rule, false, {}});
   LibraryOptions options;
   options.only = {*rule};
   const auto all = prove_library(loaded.catalogue, course, options);

@@ -51,6 +51,28 @@ TEST_CASE("a family stands behind its head, but for members with a place of thei
         Lines{"takes rhombus-converse-diagonals", "teaches rhombus-converse", "teaches rhombus-converse-bisector"});
 }
 
+TEST_CASE("chapters: what stands behind a title is in it, with families and courses named there", "[course]") {
+  const std::string knot = "course knot\n  title \"k\"\n  says \"K.\"\n  source \"s\"\n  chapter \"knots\"\n  takes angles-at-a-point\n";
+  const LoadedCatalogue loaded = with_courses(
+      {{"knot.course", knot},
+       {"lath.course", head + "  takes angles-on-a-straight-line\n  chapter \"laths\"\n  teaches vertical-angles knot\n"
+                              "  chapter \"diamonds\"\n  teaches rhombus-converse\n"}});
+  REQUIRE(loaded.mistakes.empty());
+  const Course& lath = *find_course(loaded.catalogue, "lath");
+  std::vector<std::string> chapters;
+  for (const CourseEntry& entry : lath.entries) chapters.push_back(entry.chapter);
+  CHECK(chapters == Lines{"", "laths", "knots", "diamonds", "diamonds", "diamonds"});
+
+  const auto id = [&](const char* name) { return *loaded.catalogue.find(name); };
+  const auto needed = chapter_needed(lath, {id("rhombus-converse"), id("vertical-angles"), id("triangle-angle-sum")});
+  REQUIRE(needed);
+  CHECK(needed->rule == id("rhombus-converse"));
+  CHECK(needed->chapter == "diamonds");
+  CHECK(chapter_needed(lath, {id("vertical-angles")})->chapter == "laths");
+  CHECK_FALSE(chapter_needed(lath, {id("triangle-angle-sum")}));
+  CHECK(complaint(head + "  chapter\n  teaches vertical-angles\n").find("`chapter` says nothing") != std::string::npos);
+}
+
 TEST_CASE("a course may stand in another, whichever file comes first", "[course]") {
   const std::string other = "course knot\n  title \"k\"\n  says \"K.\"\n  source \"s\"\n  takes angles-at-a-point\n";
   for (const char* word : {"takes", "teaches"}) {
