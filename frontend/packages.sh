@@ -4,11 +4,11 @@
 packages_to_build=(
   g++ cmake ninja-build
   libboost-dev libboost-graph-dev libfmt-dev libspdlog-dev tao-pegtl-dev libeigen3-dev libz3-dev libgmp-dev
-  libutf8proc-dev libtbb-dev nlohmann-json3-dev libcli11-dev libgraphviz-dev
+  libutf8proc-dev libtbb-dev nlohmann-json3-dev libcli11-dev libgraphviz-dev libflint-dev libflint-arb-dev
 )
 packages_to_test=(catch2 python3 python3-jsonschema)
 # General solvers that the benchmarks measure beside Anglewright. Nothing is built from them.
-packages_to_compare=(coinor-cbc glpk-utils gringo libflint-dev)
+packages_to_compare=(coinor-cbc glpk-utils gringo)
 
 say() { printf '\n== %s\n' "$*"; }
 
