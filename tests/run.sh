@@ -53,6 +53,7 @@ part "Units, rules and problems" build/anglewright_tests
 part "The program as a user runs it" "$python" tests/cli/check_program.py build/anglewright
 part "Pages as they were approved" "$python" tests/golden/check_golden.py build/anglewright
 part "Published checks" "$python" tests/published/check_published.py build/anglewright
+part "Exact values by trigonometry, each certificate verified anew" "$python" tests/published/check_certificates.py build/anglewright
 part "Published problems with a given left out or changed" "$python" tests/published/check_changed.py build/anglewright
 part "Published theorems with a given left out or changed" "$python" tests/published/check_changed.py --of theorems build/anglewright
 part "Published proofs are not shorter" "$python" tests/published/check_lengths.py build/anglewright

@@ -91,6 +91,43 @@ Json superfluous_json(const prover::AnswerSuperfluous& superfluous) {
   return json;
 }
 
+Json certificate_json(const prover::AnswerCertificate& certificate) {
+  Json json;
+  json["goal"] = certificate.goal;
+  if (!certificate.case_name.empty()) json["case"] = certificate.case_name;
+  if (!certificate.value.empty()) json["value"] = certificate.value;
+  json["relations"] = list(certificate.relations);
+  json["steps"] = Json::array();
+  for (const prover::AnswerCertificateStep& step : certificate.steps) {
+    Json one;
+    one["letter"] = step.letter;
+    one["angle"] = step.angle;
+    if (!step.value.empty()) one["value"] = step.value;
+    one["measured"] = step.measured;
+    one["triangles"] = list(step.triangles);
+    one["condition"] = step.condition;
+    if (!step.with_value.empty()) one["with_value"] = step.with_value;
+    one["only_one"] = step.only_one;
+    one["between"] = {step.low, step.high};
+    json["steps"].push_back(std::move(one));
+  }
+  json["identities"] = list(certificate.identities);
+  json["conclusion"] = certificate.conclusion;
+  json["seen_in_figure"] = list(certificate.seen_in_figure);
+  return json;
+}
+
+Json unlock_json(const prover::AnswerUnlock& unlock) {
+  Json json;
+  json["text"] = unlock.text;
+  if (!unlock.rules.empty()) json["rules"] = list(unlock.rules);
+  if (!unlock.course.empty()) json["course"] = unlock.course;
+  if (!unlock.chapter.empty()) json["chapter"] = unlock.chapter;
+  if (!unlock.up_to.empty()) json["up_to"] = unlock.up_to;
+  if (!unlock.lines.empty()) json["lines"] = list(unlock.lines);
+  return json;
+}
+
 // A bound is there when there may be others; without it there are none.
 Json extent_json(const std::string& complete_below, const std::string& stop) {
   Json json;
@@ -178,6 +215,11 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
   json["verdict"] = prover::name_of(answer.verdict);
   json["summary"] = answer.summary;
   if (!answer.value.empty()) json["value"] = answer.value;
+  if (!answer.evidence.empty()) json["evidence"] = answer.evidence;
+  if (!answer.certificates.empty()) {
+    json["certificates"] = Json::array();
+    for (const prover::AnswerCertificate& one : answer.certificates) json["certificates"].push_back(certificate_json(one));
+  }
   json["read_as"] = list(answer.read_as);
   json["proofs"] = Json::array();
   for (const prover::AnswerProof& proof : answer.proofs) json["proofs"].push_back(proof_json(proof));
@@ -195,6 +237,10 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
   }
   json["missing"] = list(answer.missing);
   json["unlock"] = list(answer.unlock);
+  if (!answer.unlocked_by.empty()) {
+    json["unlocked_by"] = Json::array();
+    for (const prover::AnswerUnlock& one : answer.unlocked_by) json["unlocked_by"].push_back(unlock_json(one));
+  }
   json["cases"] = Json::array();
   for (const prover::AnswerCase& one : answer.cases) json["cases"].push_back(case_json(one));
   if (!answer.contributions.empty()) {

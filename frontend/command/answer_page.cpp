@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "frontend/command/certificate_page.hpp"
 #include "frontend/command/similarly.hpp"
 #include "frontend/command/ways_page.hpp"
 
@@ -236,6 +237,7 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
     page.add_proofs(answer);
   else
     add_ways(answer, catalogue, options, page.document);
+  for (const auto& certificate : answer.certificates) add_certificate(certificate, page.document);
   page.add_figures(answer);
   page.add_superfluous(answer);
   page.add_items(answer.verdict == Verdict::contradictory ? "These givens cannot all hold" : "These givens may exclude each other",

@@ -2,6 +2,7 @@
 
 #include "prover/evidence/add_conflict.hpp"
 #include "prover/evidence/answer_book.hpp"
+#include "prover/evidence/certificates.hpp"
 #include "prover/evidence/contribution.hpp"
 #include "prover/evidence/selecting.hpp"
 #include "prover/evidence/superfluous.hpp"
@@ -47,6 +48,7 @@ void add_evidence(const std::vector<Statement>& statements, const std::vector<So
   add_conflict(statements, solved, options, budget, answer);
   if (answer.verdict == Verdict::beyond_rules || answer.verdict == Verdict::unknown) add_forced_by_directions(solved, answer);
   if (answer.verdict == Verdict::depends_on_figure) select_cases(statements, solved, options, budget.share(0.5), answer);
+  if (answer.verdict == Verdict::beyond_rules) add_certificates(statements, solved, options, budget.share(0.5), answer);
   if (in_full) answer.contributions = contributions(statements, options, budget.share(0.5), answer);
   if (in_full && answer.verdict == Verdict::proved) add_superfluous(statements, solved, options, budget, answer);
   answer.answer_book = check_answer_book(answer_book, statements, budget, answer);  // reads what stands above

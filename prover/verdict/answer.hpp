@@ -56,6 +56,37 @@ struct AnswerFigure {
   std::optional<double> value;  // of what was asked, measured
 };
 
+// A value that the law of sines certifies exactly: no school proof, and never shown as one.
+struct AnswerCertificateStep {
+  std::string letter;          // "x"
+  std::string angle;           // "∠LUV"
+  std::string value;           // degrees, exact; empty where it is not rational
+  double measured = 0;
+  std::vector<std::string> triangles;  // in which the law of sines is used
+  std::string condition;       // "sin x · sin 50° = sin (80° − x) · sin 30°"
+  std::string with_value;      // the same with the value put in; empty without one
+  std::string only_one;        // why no other value fits, a sentence
+  std::string low, high;       // the limits of the angle, degrees
+};
+
+struct AnswerCertificate {
+  std::string goal, case_name, value;
+  std::vector<std::string> relations;   // what is used of angles and lengths, proved from the rules: "∠KUV = 160° − x"
+  std::vector<AnswerCertificateStep> steps;
+  std::vector<std::string> identities;  // for equal lengths: "sin 20° · sin 80° = …"
+  std::string conclusion;               // "∠LUV = 30°"
+  std::vector<std::string> seen_in_figure;
+};
+
+// One thing that would bring the goal within what is taught: rules to be taught, or lines to be drawn.
+struct AnswerUnlock {
+  std::vector<std::string> rules;   // not taught; ids; all of them together
+  std::string course, chapter;      // the first chapter after which the course reaches it, and that chapter's last rule needed
+  std::string up_to;                // "taught: COURSE up to RULE" would do
+  std::vector<std::string> lines;   // sentences to be put behind `add:`, all of them together
+  std::string text;                 // the same as a plain sentence
+};
+
 struct AnswerCase {
   std::string name;             // "K and M on the same side of LN", or "KL = KM"
   Verdict verdict = Verdict::unknown;
@@ -120,6 +151,8 @@ struct Answer {
   Verdict verdict = Verdict::unknown;
   std::string summary;                 // the verdict in one plain sentence
   std::string value;                   // exact: "62", "37/2", or an expression; empty when none
+  std::string evidence;                // what certifies the value where nothing is proved: "trigonometry"
+  std::vector<AnswerCertificate> certificates;
   std::vector<std::string> read_as;    // what was understood, a sentence each; assumptions say so
   std::vector<AnswerProof> proofs;
   std::vector<AnswerWays> ways;        // by claim and case, when ways were asked for
@@ -130,6 +163,7 @@ struct Answer {
   std::vector<AnswerRepair> repair;
   std::vector<std::string> missing;
   std::vector<std::string> unlock;
+  std::vector<AnswerUnlock> unlocked_by;  // each by itself would do; what stands in `unlock` as plain sentences
   std::vector<AnswerCase> cases;
   std::vector<AnswerContribution> contributions;  // solvable: of the rules cited, in the order of citation
   std::vector<AnswerBookEntry> answer_book;       // by goal, where the problem has lines `answer:`
