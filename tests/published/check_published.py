@@ -75,6 +75,8 @@ def judge(item, answer):
     if verdict == "proved" and not all(p["checks"]["replay"] and p["checks"]["z3"] for p in answer["proofs"]):
         return WRONG, "called proved without both checks"
     said = verdict + (" " + answer["value"] if "value" in answer else "")
+    if expected in (False, "undetermined", "contradictory") and "evidence" in answer:
+        return WRONG, f"{said}: certified by {answer['evidence']}"
     if expected is False:
         return (WRONG if verdict == "proved" else RIGHT if verdict == "false" else HONEST), said
     if expected == "undetermined":
@@ -84,6 +86,8 @@ def judge(item, answer):
         return (WRONG if verdict == "proved" else RIGHT if verdict == "contradictory" else HONEST), said
     if verdict in ("false", "undetermined", "contradictory"):
         return WRONG, said
+    if "evidence" in answer and expected is not True and not same_value(answer.get("value", ""), expected):
+        return WRONG, f"{said} by {answer['evidence']}, but it is {expected}"
     if verdict != "proved":
         return HONEST, said + (" (" + answer["stop"] + ")" if answer["stop"] else "")
     if expected is True or same_value(answer.get("value", ""), expected):
