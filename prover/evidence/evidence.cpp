@@ -6,6 +6,7 @@
 #include "prover/evidence/contribution.hpp"
 #include "prover/evidence/selecting.hpp"
 #include "prover/evidence/superfluous.hpp"
+#include "prover/evidence/unlock.hpp"
 
 namespace prover {
 
@@ -49,6 +50,7 @@ void add_evidence(const std::vector<Statement>& statements, const std::vector<So
   if (answer.verdict == Verdict::beyond_rules || answer.verdict == Verdict::unknown) add_forced_by_directions(solved, answer);
   if (answer.verdict == Verdict::depends_on_figure) select_cases(statements, solved, options, budget.share(0.5), answer);
   if (answer.verdict == Verdict::beyond_rules) add_certificates(statements, solved, options, budget.share(0.5), answer);
+  add_unlock(statements, solved, options, in_full, budget.share(0.7), answer);
   if (in_full) answer.contributions = contributions(statements, options, budget.share(0.5), answer);
   if (in_full && answer.verdict == Verdict::proved) add_superfluous(statements, solved, options, budget, answer);
   answer.answer_book = check_answer_book(answer_book, statements, budget, answer);  // reads what stands above

@@ -1,8 +1,18 @@
 #include "prover/evidence/trial.hpp"
 
+#include <algorithm>
+#include <chrono>
+
 #include "prover/verdict/answer_of.hpp"
 
 namespace prover {
+
+Budget for_a_trial(const Budget& budget) {
+  Budget short_one = budget;
+  const auto soon = Budget::Clock::now() + std::chrono::milliseconds(400);
+  short_one.deadline = budget.deadline ? std::min(*budget.deadline, soon) : soon;
+  return short_one;
+}
 
 Answer try_again(const std::vector<Statement>& statements, const AttemptOptions& options, const Budget& budget) {
   StageTimes times;

@@ -9,6 +9,9 @@
 
 namespace prover {
 
+// A trial asks whether, not how briefly: it need not look long for the shortest proof.
+Budget for_a_trial(const Budget& budget);
+
 Answer try_again(const std::vector<Statement>& statements, const AttemptOptions& options, const Budget& budget);
 
 }  // namespace prover

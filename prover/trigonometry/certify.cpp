@@ -179,8 +179,12 @@ class Certifier {
     std::set<Position> all;
     for (CertifiedCase& one : result_.cases) {
       for (const Position& p : seen_in(one)) {
-        one.seen.push_back(describe(p, statement_.names));
+        const std::string words = describe(p, statement_.names);
+        one.seen.push_back(words);
         all.insert(p);
+        // The positions that some figure does not show are what makes it a case.
+        if (result_.cases.size() > 1 && !std::all_of(figures_.begin(), figures_.end(), [&](const Sketch& f) { return shows(f, p); }))
+          one.name += (one.name.empty() ? "" : ", and ") + words;
       }
     }
     double ms = 0;

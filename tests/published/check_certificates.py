@@ -299,7 +299,7 @@ def main():
     program = sys.argv[1]
     items = [i for i in json.loads((HERE / "theorems.json").read_text(encoding="utf-8")) if i["kind"] == "adventitious"]
     items += [i for i in json.loads((HERE / "classroom.json").read_text(encoding="utf-8")) if i["id"] in CLASSROOM]
-    wrong, proved, certified, twins = [], 0, 0, 0
+    wrong, proved, certified, helped, twins = [], 0, 0, 0, 0
     rng = random.Random(1)
     for item in items:
         answer = ask(program, text_of(item["facts"], item["ask"]))
@@ -313,6 +313,13 @@ def main():
             certified += 1
             for certificate in answer["certificates"]:
                 wrong += [f"{item['id']}: {o}" for o in objections(certificate, item["points"])]
+            for unlock in answer.get("unlocked_by", []):
+                if "lines" in unlock:
+                    helped += 1
+                    add = "add: " + "; ".join(unlock["lines"]) + "\n"
+                    with_line = ask(program, text_of(item["facts"], item["ask"]) + add)
+                    if with_line["verdict"] != "proved" or Fraction(with_line["value"]) != Fraction(str(item["answer"])):
+                        wrong.append(f"{item['id']} with “{add.strip()}”: {with_line['verdict']}")
         else:
             wrong.append(f"{item['id']}: {answer['verdict']} with a value but without evidence")
         # One number given changed by a degree: measured values are hardly ever fractions of a degree then.
@@ -333,7 +340,8 @@ def main():
         twins += 1
         if twin["verdict"] == "beyond-rules" and "evidence" in twin:
             wrong.append(f"{item['id']} without {item['facts'][k]}: certified {twin['value']}")
-    print(f"{len(items)} items: {proved} proved, {certified} certified by trigonometry; {twins} changed ones.")
+    print(f"{len(items)} items: {proved} proved, {certified} certified by trigonometry, "
+          f"{helped} of them proved with a line that the answer names; {twins} changed ones.")
     for line in wrong:
         print("WRONG:", line)
     of_all = len(items) + twins

@@ -1,0 +1,23 @@
+// An auxiliary line that would help: candidates of the kinds that a class draws – a midpoint, a perpendicular from a point, a
+// parallel through one, a meeting point, a length laid off on a ray, an isosceles or equilateral triangle, a bisector, a
+// mirror image –, those first that show most in the drawn figures (lengths that become equal, points in line, right
+// angles), each tried. What is returned was solved with the line added, and the proof passed both checks.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "prover/verdict/solve.hpp"
+
+namespace prover {
+
+struct HelpingLine {
+  std::string sentence;  // to be put behind `add:`
+  std::string words;     // the same as a teacher says it
+  std::string value;     // what is then found, when a value is asked for
+};
+
+// At most `wanted`, the best candidates first; none when the `most` best did not help.
+std::vector<HelpingLine> helping_lines(const Statement& statement, const Solved& solved, const AttemptOptions& options,
+                                       std::size_t most, std::size_t wanted, const Budget& budget);
+
+}  // namespace prover
