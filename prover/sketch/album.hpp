@@ -31,6 +31,7 @@ class Album {
   };
   News add(Candidate candidate);
   const std::vector<Candidate>& found() const { return found_; }
+  std::size_t arrangements() const { return families_.size(); }
 
   // A triple that turned the same way in every figure and was challenged least often, with the way it turned; each
   // call counts as a challenge. None when every such triple was challenged `times` times.

@@ -6,9 +6,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "prover/sketch/newton.hpp"
 #include "prover/sketch/placer.hpp"
 #include "prover/sketch/solve.hpp"
 #include "prover/sketch/units.hpp"
+#include "prover/sketch/variables.hpp"
 
 namespace prover {
 namespace {
@@ -98,28 +100,15 @@ bool restricts_only_new_points(const Sketch& figure, const std::vector<bool>& st
                                const std::vector<Phrase>& all) {
   const std::size_t points = stays.size();
   const Units units = units_of(all, points);  // a circle of the problem keeps its point
-  std::vector<double> x(units.layout.variables());
-  const double size = units.measured ? units.layout.length_unit : 5;
-  for (std::size_t p = 0; p < points; ++p)
-    for (std::size_t axis = 0; axis < 2; ++axis) x[2 * p + axis] = figure.points[p][axis] / size;
-  for (std::size_t k = 0; k < units.layout.numbers.size(); ++k) {
-    const auto known = figure.numbers.find(units.layout.numbers[k]);
-    if (known != figure.numbers.end()) x[2 * points + k] = known->second / units.layout.units[k];
-  }
+  const std::vector<double> x = variables_of(figure, units);
   const auto derivatives = [&](const std::vector<Phrase>& phrases, bool new_points_only) -> std::optional<Eigen::MatrixXd> {
     System system(phrases, units.layout);
     if (!system.has_branches()) return std::nullopt;
     system.choose(x.data());
-    Eigen::MatrixXd matrix = Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(system.equations().size()),
-                                                   static_cast<Eigen::Index>(units.layout.variables()));
-    Gradient gradient(units.layout.variables());
-    for (Eigen::Index row = 0; row < matrix.rows(); ++row) {
-      evaluate(*system.equations()[static_cast<std::size_t>(row)].constraint, units.layout, x.data(), &gradient);
-      for (const int i : gradient.touched()) {
-        const auto point = static_cast<std::size_t>(i / 2);
-        if (!new_points_only || (point < points && !stays[point])) matrix(row, i) = gradient[i];
-      }
-    }
+    Eigen::MatrixXd matrix = linearised(system, x.data()).slopes;
+    if (new_points_only)
+      for (Eigen::Index i = 0; i < matrix.cols(); ++i)
+        if (const auto point = static_cast<std::size_t>(i / 2); point >= points || stays[point]) matrix.col(i).setZero();
     return matrix;
   };
   const auto rank = [](const Eigen::MatrixXd& matrix) -> Eigen::Index {

@@ -17,6 +17,7 @@
 #include "prover/sketch/solve.hpp"
 #include "prover/sketch/starts.hpp"
 #include "prover/sketch/units.hpp"
+#include "prover/sketch/variables.hpp"
 
 namespace prover {
 namespace {
@@ -25,9 +26,7 @@ using namespace sketching;
 
 constexpr double equation_tolerance = 1e-9;
 constexpr double position_margin = 1e-5;
-constexpr double drawn_diameter = 10;
 constexpr double margins[] = {1, 1, 1, 0.3, 1, 1, 0.1};  // in turn: clear figures, and now and then narrow ones
-constexpr int patience = 32;             // starts without news after which the search ends
 constexpr int challenges = 2;            // how often the search tries to turn a triple that turned one way so far
 constexpr double coincident = 1e-4;      // a figure less clear than this is none
 
@@ -51,18 +50,6 @@ std::vector<double> fresh_start(const std::vector<Phrase>& givens, System& syste
     }
   }
   return best;
-}
-
-Sketch sketch_of(const std::vector<double>& x, const Units& units, const System& system) {
-  const Layout& layout = units.layout;
-  Sketch result;
-  result.residual = system.residual(x.data());
-  const double scale = units.measured ? layout.length_unit : 1;
-  for (std::size_t p = 0; p < layout.points; ++p) result.points.push_back({scale * x[2 * p], scale * x[2 * p + 1]});
-  for (std::size_t k = 0; k < layout.numbers.size(); ++k)
-    result.numbers[layout.numbers[k]] = layout.units[k] * x[2 * layout.points + k];
-  result.on_circle = layout.on_circle;
-  return result;
 }
 
 }  // namespace
@@ -127,14 +114,14 @@ SketchReport sketch(const std::vector<Phrase>& givens, std::size_t points, const
       case Album::News::position: fruitless = 0; break;
     }
     const bool challenged = !options.seek_arrangements || !album.has_challenge(challenges);
-    if (!found.empty() && fruitless >= patience && challenged) break;
+    if (!found.empty() && fruitless >= options.patience && challenged) break;
   }
 
+  report.arrangements = album.arrangements();
   for (const std::size_t i : album.chosen(wanted)) {
-    std::vector<double> x = album.found()[i].x;
-    if (!units.measured)
-      for (std::size_t k = 0; k < 2 * points; ++k) x[k] *= drawn_diameter / 2;
-    report.sketches.push_back(sketch_of(x, units, system));
+    const std::vector<double>& x = album.found()[i].x;
+    report.sketches.push_back(sketch_of(x, units));
+    report.sketches.back().residual = system.residual(x.data());
   }
   if (!report.sketches.empty()) report.best_residual = report.sketches.front().residual;
   if (!std::isfinite(report.best_residual)) report.best_residual = 0;  // no start came to an end

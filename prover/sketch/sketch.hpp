@@ -32,11 +32,13 @@ struct SketchOptions {
   std::uint64_t seed = 1;     // same seed, same sketches, on every machine
   bool seek_arrangements = true;  // also start from mirrored, swapped and flipped parts of sketches found
                                   // before, so that different arrangements allowed by the givens turn up
+  int patience = 32;          // stop after so many starts that bring nothing new
 };
 
 struct SketchReport {
   std::vector<Sketch> sketches;  // the clearest first, then what adds most sides, orders and equalities
   int starts_tried = 0;
+  std::size_t arrangements = 0;  // found: figures that differ in a side or an order (there may be others)
   StopReason stop = StopReason::none;  // saturated: enough found or all starts used
   double best_residual = 0;            // of the best start when none was good enough
 };

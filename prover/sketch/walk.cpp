@@ -1,16 +1,14 @@
-// Newton's method with the pseudo-inverse (Eigen's complete orthogonal decomposition): the shortest step, also where the
-// equations depend on each other or nearly so, as they do near degenerate figures. The damped normal equations of
-// solve.cpp are quicker and square the condition number, which those figures do not bear.
+// Steps by Newton's method with the pseudo-inverse (newton.hpp): degenerate figures, where equations depend on each other
+// or nearly so, are what a walk looks for, and the damped normal equations of solve.cpp do not bear them.
 #include "prover/sketch/walk.hpp"
 
-#include <Eigen/Core>
-#include <Eigen/QR>
 #include <algorithm>
 #include <cmath>
 #include <functional>
 #include <limits>
 
 #include "prover/sketch/arrangement.hpp"
+#include "prover/sketch/newton.hpp"
 #include "prover/sketch/random.hpp"
 #include "prover/sketch/solve.hpp"
 #include "prover/sketch/starts.hpp"
@@ -21,9 +19,7 @@ using namespace sketching;
 
 namespace {
 
-constexpr int newton_steps = 14;
 constexpr double meets = 1e-9;              // equations, as `sketch` has it
-constexpr double near_enough = 1e-10;       // the Newton step that may remain, by the figure's size
 constexpr double position_margin = 1e-6;    // positions hold by more than this
 constexpr double closest = 1e-5;            // two points, by the figure's size
 constexpr double edge = 0.01;               // clearance below which a figure is near its degenerate edge
@@ -131,38 +127,10 @@ std::vector<double> Walk::State::moved() {
 
 // Takes the start to the nearest figure of the givens; false when it does not get there.
 bool Walk::State::settle(std::vector<double>& figure) {
-  const auto n = static_cast<Eigen::Index>(figure.size());
   system.choose(figure.data());
-  const auto m = static_cast<Eigen::Index>(system.equations().size());
-  off = 0;
-  if (m > 0) {
-    Eigen::MatrixXd slopes(m, n);
-    Eigen::VectorXd values(m);
-    Eigen::CompleteOrthogonalDecomposition<Eigen::MatrixXd> inverse(m, n);
-    inverse.setThreshold(1e-11);
-    bool arrived = false;
-    for (int round = 0; round < newton_steps && !arrived; ++round) {
-      slopes.setZero();
-      for (Eigen::Index i = 0; i < m; ++i) {
-        gradient.clear();
-        values[i] = evaluate(*system.equations()[static_cast<std::size_t>(i)].constraint, system.layout(), figure.data(),
-                             &gradient);
-        for (const int j : gradient.touched()) slopes(i, j) = gradient[j];
-      }
-      if (!slopes.allFinite() || !values.allFinite()) return false;
-      inverse.compute(slopes);
-      const Eigen::VectorXd step = inverse.solve(values);
-      off = step.norm();
-      if (off > 4 || (round > 8 && off > 1e-3)) return false;
-      arrived = off < 1e-13;
-      if (!arrived)
-        for (Eigen::Index j = 0; j < n; ++j) figure[static_cast<std::size_t>(j)] -= step[j];
-    }
-    // The equations themselves are only evaluated to rounding, which the inverse magnifies.
-    off += inverse.pseudoInverse().norm() * rounding;
-  }
-  if (off > near_enough || !system.holds(figure.data(), meets, position_margin)) return false;
-  return true;
+  const Settled settled = sketching::settle(system, figure);
+  off = settled.off;
+  return settled.arrived && system.holds(figure.data(), meets, position_margin);
 }
 
 // Whether the constraint of a claim holds, as well as this figure can tell; leaves `evidence` false where it cannot.
