@@ -38,6 +38,8 @@ Json figure_json(const prover::AnswerFigure& figure) {
   json["points"] = Json::object();
   for (const auto& [name, place] : figure.points) json["points"][name] = {place.first, place.second};
   if (figure.value) json["value"] = *figure.value;
+  json["exists"] = figure.exists;
+  if (!figure.words.empty()) json["words"] = figure.words;
   return json;
 }
 
@@ -236,6 +238,9 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
     for (const prover::AnswerRepair& repair : answer.repair) json["repair"].push_back(repair_json(repair));
   }
   json["missing"] = list(answer.missing);
+  json["settled_by"] = Json::array();
+  for (const auto& sentences : answer.settled_by) json["settled_by"].push_back(list(sentences));
+  json["in_terms_of"] = list(answer.in_terms_of);
   json["unlock"] = list(answer.unlock);
   if (!answer.unlocked_by.empty()) {
     json["unlocked_by"] = Json::array();

@@ -110,6 +110,7 @@ struct Page {
         first = false;
       }
       if (figure.value) text += fmt::format("; what was asked measures {:.4g}", *figure.value);
+      if (!figure.words.empty()) text += "; " + figure.words;
       figures.push_back(std::move(text));
     }
     add_items("Figures", figures);
@@ -245,6 +246,7 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
   std::vector<std::string> repairs;
   for (const prover::AnswerRepair& repair : answer.repair) repairs.push_back(repair.text);
   page.add_items(repairs.size() == 1 ? "One change would do" : "Any one of these changes would do", repairs);
+  page.add_items("In terms of what is free", answer.in_terms_of);
   page.add_items("What would settle it", answer.missing);
   page.add_items("What would help", answer.unlock);
   page.add_contributions(answer);

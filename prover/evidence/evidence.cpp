@@ -4,8 +4,10 @@
 #include "prover/evidence/answer_book.hpp"
 #include "prover/evidence/certificates.hpp"
 #include "prover/evidence/contribution.hpp"
+#include "prover/evidence/counter_figure.hpp"
 #include "prover/evidence/selecting.hpp"
 #include "prover/evidence/superfluous.hpp"
+#include "prover/evidence/undetermined.hpp"
 #include "prover/evidence/unlock.hpp"
 
 namespace prover {
@@ -51,6 +53,8 @@ void add_evidence(const std::vector<Statement>& statements, const std::vector<So
   if (answer.verdict == Verdict::depends_on_figure) select_cases(statements, solved, options, budget.share(0.5), answer);
   if (answer.verdict == Verdict::beyond_rules) add_certificates(statements, solved, options, budget.share(0.5), answer);
   add_unlock(statements, solved, options, in_full, budget.share(0.7), answer);
+  if (answer.verdict == Verdict::false_claim) add_counter_figure(statements, solved, budget.share(0.3), answer);
+  if (answer.verdict == Verdict::undetermined) add_undetermined(statements, solved, options, budget.share(0.5), answer);
   if (in_full) answer.contributions = contributions(statements, options, budget.share(0.5), answer);
   if (in_full && answer.verdict == Verdict::proved) add_superfluous(statements, solved, options, budget, answer);
   answer.answer_book = check_answer_book(answer_book, statements, budget, answer);  // reads what stands above

@@ -54,6 +54,8 @@ struct AnswerFigure {
   std::string name;
   std::map<std::string, std::pair<double, double>> points;
   std::optional<double> value;  // of what was asked, measured
+  bool exists = false;          // proved by intervals: an exact figure lies within rounding of these coordinates
+  std::string words;            // how far a claim fails in it: "KP = 3.1, KQ = 5.2"
 };
 
 // A value that the law of sines certifies exactly: no school proof, and never shown as one.
@@ -161,7 +163,9 @@ struct Answer {
   std::vector<std::string> conflict;   // givens that cannot all hold; without any one of them the others can
   std::string conflict_shown_by;       // "proof", "positions" or "figures" (numerical); empty: only suspected
   std::vector<AnswerRepair> repair;
-  std::vector<std::string> missing;
+  std::vector<std::string> missing;    // what would settle it, the more natural first
+  std::vector<std::vector<std::string>> settled_by;  // the same as sentences that can be pasted into the problem
+  std::vector<std::string> in_terms_of;  // undetermined: what is asked by what is left free, "∠KML = 90° + ½∠KPL"
   std::vector<std::string> unlock;
   std::vector<AnswerUnlock> unlocked_by;  // each by itself would do; what stands in `unlock` as plain sentences
   std::vector<AnswerCase> cases;
