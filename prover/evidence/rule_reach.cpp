@@ -8,7 +8,7 @@
 
 namespace prover {
 
-RuleReach::RuleReach(const Attempt& full) {
+RuleReach::RuleReach(const Attempt& full, const std::vector<Form>& further) {
   for (const GoalForms& goal : full.workings->goals) problem_.goal.insert(problem_.goal.end(), goal.forms.begin(), goal.forms.end());
   const std::vector<Instance>& instances = full.workings->saturation.instances;
   std::set<RuleId> rules;
@@ -16,8 +16,10 @@ RuleReach::RuleReach(const Attempt& full) {
     const Instance& instance = instances[static_cast<std::size_t>(i)];
     problem_.candidates.push_back({instance.premises, instance.conclusions, 1});
     rule_of_.push_back(instance.rule);
+    given_of_.push_back(instance.hypothesis);
     rules.insert(instance.rule);
   }
+  for (const Form& form : further) problem_.candidates.push_back({{}, {form}, 1});
   rules_.assign(rules.begin(), rules.end());
   flat_.emplace(problem_);
   closure_.emplace(*flat_);
@@ -27,6 +29,14 @@ bool RuleReach::reaches(const std::vector<bool>& allowed) {
   closure_->clear();
   for (std::size_t i = 0; i < rule_of_.size() && !closure_->reached(); ++i)
     if (allowed[rule_of_[i].index()]) closure_->add(static_cast<int>(i));
+  return closure_->reached();
+}
+
+bool RuleReach::reaches_when_told(const std::vector<bool>& allowed, std::size_t further, int without_given) {
+  closure_->clear();
+  closure_->add(static_cast<int>(rule_of_.size() + further));
+  for (std::size_t i = 0; i < rule_of_.size() && !closure_->reached(); ++i)
+    if (allowed[rule_of_[i].index()] && (without_given < 0 || given_of_[i] != without_given)) closure_->add(static_cast<int>(i));
   return closure_->reached();
 }
 

@@ -12,10 +12,13 @@ namespace prover {
 
 class RuleReach {
  public:
-  // `full`: an attempt that reaches every goal. Throws RowOverflow when its numbers do not fit (search/row.hpp).
-  explicit RuleReach(const Attempt& full);
+  // `full`: an attempt that reaches every goal; `further`: forms that may be told beside the givens. Throws RowOverflow
+  // when the numbers do not fit (search/row.hpp).
+  explicit RuleReach(const Attempt& full, const std::vector<Form>& further = {});
 
   bool reaches(const std::vector<bool>& allowed);  // by RuleId
+  // With one of the further forms told, and perhaps without a given (index into Statement::givens, or −1).
+  bool reaches_when_told(const std::vector<bool>& allowed, std::size_t further, int without_given);
   // The rules that can matter: instances of theirs are connected with the goal.
   const std::vector<RuleId>& rules() const { return rules_; }
 
@@ -26,7 +29,8 @@ class RuleReach {
 
  private:
   SearchProblem problem_;
-  std::vector<RuleId> rule_of_;  // by candidate
+  std::vector<RuleId> rule_of_;  // by candidate; behind these come the further forms
+  std::vector<int> given_of_;    // by candidate: the given that it is, or −1
   std::vector<RuleId> rules_;
   std::optional<FlatProblem> flat_;
   std::optional<Closure> closure_;

@@ -6,6 +6,7 @@
 
 #include "prover/evidence/helping_lines.hpp"
 #include "prover/evidence/rule_reach.hpp"
+#include "prover/evidence/swapped_given.hpp"
 #include "prover/evidence/trial.hpp"
 #include "prover/reading/number_text.hpp"
 
@@ -19,6 +20,7 @@ constexpr std::size_t kMostShown = 3;
 constexpr std::size_t kLinesAtOnce = 16;   // candidates tried when nobody asked for more
 constexpr std::size_t kLinesInFull = 160;
 constexpr std::size_t kLinesShown = 3;
+constexpr std::size_t kSwapsShown = 2;
 
 std::string title_of(const Rule& rule) { return "“" + (rule.title.empty() ? rule.id : rule.title) + "”"; }
 
@@ -60,13 +62,25 @@ const Course& course_followed(const Catalogue& catalogue, const std::vector<bool
   return followed ? *followed : default_course(catalogue);
 }
 
+bool speaks_of_angles(const Statement& statement) {
+  const auto angles = [](const Phrase& claim) {
+    for (const Expression& expression : claim.relation.expressions)
+      for (const Term& term : expression.terms)
+        if (std::holds_alternative<Segment>(term.quantity)) return false;
+    return claim.predicate == Predicate::relation;
+  };
+  return std::all_of(statement.goals.begin(), statement.goals.end(), [&](const Goal& goal) {
+    return std::all_of(goal.claims.begin(), goal.claims.end(), angles);
+  });
+}
+
 class Unlocker {
  public:
   Unlocker(const std::vector<Statement>& statements, const AttemptOptions& options, const Budget& budget, Answer& answer)
       : statements_(statements), options_(options), catalogue_(options.catalogue), budget_(budget), answer_(answer) {}
 
   // False when no rule of the catalogue would do.
-  bool by_rules(const std::vector<Solved>& solved) {
+  bool by_rules(const std::vector<Solved>& solved, bool in_full) {
     std::vector<bool> everything(catalogue_.rules.size(), true);
     bool restricted = false;
     for (std::size_t i = 0; i < everything.size(); ++i) {
@@ -82,6 +96,7 @@ class Unlocker {
       RuleReach reach(*attempt);
       add_sets(reach);
       add_chapter(reach);
+      if (in_full) add_swaps(*attempt);
     } catch (const RowOverflow&) {
       return false;  // numbers too large to search with
     }
@@ -179,6 +194,14 @@ class Unlocker {
     say(std::move(unlock));
   }
 
+  void add_swaps(const Attempt& full) {
+    if (statements_.size() != 1) return;
+    for (const SwappedGiven& swap : swapped_givens(statements_[0], full, options_, kSwapsShown, budget_))
+      answer_.unlock.push_back(swap.dropped.empty()
+                                   ? fmt::format("Or tell them {} as well: then it can be done with what is taught.", swap.told)
+                                   : fmt::format("Or give {} in the place of {}: then it can be done with what is taught.", swap.told, swap.dropped));
+  }
+
   void say(AnswerUnlock unlock) {
     answer_.unlock.push_back(unlock.text);
     answer_.unlocked_by.push_back(std::move(unlock));
@@ -198,8 +221,17 @@ void add_unlock(const std::vector<Statement>& statements, const std::vector<Solv
   if (answer.verdict != Verdict::beyond_rules && answer.verdict != Verdict::unknown) return;
   if (statements.empty() || solved.empty() || solved[0].figures.sketches.empty() || budget.exhausted()) return;
   Unlocker unlocker(statements, options, budget, answer);
-  const bool by_rules = unlocker.by_rules(solved);
+  const bool by_rules = unlocker.by_rules(solved, in_full);
   if (in_full || !by_rules) unlocker.by_lines(solved, in_full ? kLinesInFull : kLinesAtOnce, in_full ? kLinesShown : 1);
+  const auto forced = [](const SolvedCase& c) {
+    const auto& values = c.attempt.forced_by_directions;
+    return std::any_of(values.begin(), values.end(), [](const std::string& value) { return !value.empty(); });
+  };
+  const bool by_angles = std::any_of(solved.begin(), solved.end(), [&](const Solved& one) {
+    return std::any_of(one.cases.begin(), one.cases.end(), forced);
+  });
+  if (!by_angles && answer.verdict == Verdict::beyond_rules && speaks_of_angles(statements[0]))
+    answer.unlock.push_back("Adding and subtracting angles alone does not give it: lengths or a circle come in.");
 }
 
 }  // namespace prover

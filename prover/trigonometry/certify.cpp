@@ -7,6 +7,7 @@
 #include <set>
 
 #include "prover/search/first_set.hpp"
+#include "prover/verdict/claim_phrase.hpp"
 
 namespace prover {
 
@@ -15,31 +16,16 @@ namespace {
 constexpr std::size_t kMostCases = 8;
 constexpr int kMostChallenges = 3;  // rounds in which a new figure turned up
 
-Quantity quantity_of(const Unknown& unknown) {
-  if (unknown.kind == UnknownKind::angle) return Angle{unknown.points[1], unknown.points[0], unknown.points[2]};
-  if (unknown.kind == UnknownKind::length) return Segment{unknown.points[0], unknown.points[1]};
-  return Number{unknown.name};
-}
-
-// A form as a claim: terms with the sign of the first on the left, the others on the right.
-Phrase claim_of(Form form, const UnknownTable& unknowns) {
-  Phrase phrase;
-  phrase.relation.expressions.resize(2);
-  phrase.relation.comparisons = {Comparison::equal};
-  if (form.terms[0].second.sign() < 0) form = -form;
-  for (const auto& [unknown, c] : form.terms)
-    phrase.relation.expressions[c.sign() > 0 ? 0 : 1].terms.push_back({c.sign() > 0 ? c : -c, quantity_of(unknowns[unknown]), {}});
-  auto& right = phrase.relation.expressions[1].terms;
-  if (!form.constant.is_zero() || right.empty()) right.push_back({-form.constant, One{}, {}});
-  return phrase;
-}
-
 // The relations that the steps use, proved by the rules; nothing when that did not come to a checked proof.
 std::optional<CheckedProof> proved_relations(const Statement& statement, Workings& workings, const std::vector<Form>& forms,
                                              const AttemptOptions& options, const Budget& budget) {
   Goal goal;
   goal.kind = GoalKind::prove;
-  for (const Form& form : forms) goal.claims.push_back(claim_of(form, workings.unknowns));
+  for (const Form& form : forms) {
+    auto claim = claim_phrase(form, workings.unknowns);
+    if (!claim) return std::nullopt;
+    goal.claims.push_back(std::move(*claim));
+  }
   const GoalForms reached =
       goal_forms(goal, workings.saturation.closure, workings.arrangement, workings.unknowns, statement.names);
   if (!reached.reached) return std::nullopt;
