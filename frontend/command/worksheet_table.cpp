@@ -49,20 +49,16 @@ std::string steps_of(const Answer& answer) {
   return std::to_string(most);
 }
 
-// The theorem cited that the course reaches last.
-std::string latest_theorem(const Answer& answer, const prover::Catalogue& catalogue) {
-  const prover::Course& course = prover::default_course(catalogue);
-  std::size_t latest = 0;
-  std::string id;
+// The chapter of the course after which a class can do it, with its last theorem needed.
+std::string chapter_of(const Answer& answer, const prover::Catalogue& catalogue) {
+  std::vector<prover::RuleId> cited;
   for (const AnswerProof& proof : answer.proofs)
-    for (const std::string& cited : proof.rules) {
-      const auto rule = catalogue.find(cited);
-      const auto place = rule ? course.place_of(*rule) : std::nullopt;
-      if (!place || catalogue[*rule].meaning || *place < latest) continue;
-      latest = *place;
-      id = cited;
-    }
-  return id.empty() ? "" : rule_titles({id}, catalogue);
+    for (const std::string& id : proof.rules)
+      if (const auto rule = catalogue.find(id); rule && !catalogue[*rule].meaning) cited.push_back(*rule);
+  const auto needed = prover::chapter_needed(prover::default_course(catalogue), cited);
+  if (!needed) return "";
+  const std::string theorem = rule_titles({catalogue[needed->rule].id}, catalogue);
+  return needed->chapter.empty() ? theorem : needed->chapter + ": " + theorem;
 }
 
 std::string listed(const std::vector<std::string>& items) {
@@ -117,7 +113,7 @@ WorksheetRow worksheet_row(const std::string& problem, const Answer& answer, con
   row.fine = row.understood && answer.verdict == Verdict::proved &&
              std::all_of(answer.answer_book.begin(), answer.answer_book.end(), [](const auto& entry) { return entry.outcome == "agrees"; });
   row.cells = {row.understood ? in_plain_words(answer) : "not understood", values_of(answer), steps_of(answer),
-               latest_theorem(answer, catalogue), remarks_of(answer)};
+               chapter_of(answer, catalogue), remarks_of(answer)};
   return row;
 }
 
@@ -126,7 +122,7 @@ Document worksheet_page(const std::vector<WorksheetRow>& rows) {
   std::size_t fine = 0;
   for (const WorksheetRow& row : rows) fine += row.fine;
   document.blocks.push_back(Paragraph{fmt::format("{} of {} can be handed out as {}.", fine, rows.size(), rows.size() == 1 ? "it is" : "they are")});
-  Table table{{"Problem", "Verdict", "Answer", "Steps", "Latest theorem"}, {}};
+  Table table{{"Problem", "Verdict", "Answer", "Steps", "Chapter"}, {}};
   std::vector<std::string> remarks;
   for (const WorksheetRow& row : rows) {
     table.rows.push_back({row.problem, row.cells[0], row.cells[1], row.cells[2], row.cells[3]});

@@ -15,7 +15,7 @@ struct WorksheetRow {
   prover::Verdict verdict = prover::Verdict::unknown;
   bool understood = true;
   bool fine = false;  // solvable as it stands, and the answer book agrees
-  std::vector<std::string> cells;  // verdict, answer, steps, theorem, remarks
+  std::vector<std::string> cells;  // verdict, answer, steps, chapter, remarks
 };
 
 WorksheetRow worksheet_row(const std::string& problem, const prover::Answer& answer, const prover::Catalogue& catalogue);

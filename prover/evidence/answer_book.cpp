@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "prover/evidence/trial.hpp"
 #include "prover/sketch/sketch.hpp"
 
 namespace prover {
@@ -77,8 +78,39 @@ bool drawable(const Statement& statement, const Goal& goal, const Rational& valu
   return !sketch(givens, statement.names.points.size(), budget.share(0.5), options).sketches.empty();
 }
 
+// Does the phrase give a size? "Right only if angle KLM = 40" would say no more than the answer itself.
+bool gives_size(const Phrase& phrase) {
+  for (const Expression& expression : phrase.relation.expressions)
+    for (const Term& term : expression.terms)
+      if (std::holds_alternative<One>(term.quantity)) return true;
+  return false;
+}
+
+// Of the sets that would settle the answer, those with which it is proved to be this value.
+std::vector<std::string> right_only_if(const Rational& value, const std::vector<Statement>& statements,
+                                       const AttemptOptions& options, const Budget& budget, const Answer& answer) {
+  std::vector<std::string> result;
+  for (const std::vector<std::string>& set : answer.settled_by) {
+    std::vector<Statement> more = statements;
+    std::string words;
+    bool sizes = false;
+    for (const std::string& sentence : set) {
+      std::vector<Diagnostic> ignored;
+      for (const Phrase& phrase : parse_phrases(sentence, more[0].names, ignored)) {
+        sizes |= gives_size(phrase);
+        words += (words.empty() ? "" : " and ") + describe(phrase, more[0].names);
+        for (Statement& one : more) one.givens.push_back({phrase, words, false});
+      }
+    }
+    if (sizes || words.empty() || more[0].names.points.size() != statements[0].names.points.size()) continue;
+    const Answer with = try_again(more, options, budget.share(0.5));
+    if (with.verdict == Verdict::proved && with.value == value.to_string()) result.push_back(words);
+  }
+  return result;
+}
+
 AnswerBookEntry check_value(const std::string& given, std::size_t g, const std::vector<Statement>& statements,
-                            const Budget& budget, const Answer& answer) {
+                            const AttemptOptions& options, const Budget& budget, const Answer& answer) {
   const Goal& goal = statements[0].goals[g];
   const auto value = number_in(given);
   if (!value) return entry(goal.text, given, "unread", "that is not a number, so it was not compared.");
@@ -106,6 +138,11 @@ AnswerBookEntry check_value(const std::string& given, std::size_t g, const std::
     return drawable(statement, statement.goals[g], *value, budget);
   });
   if (!drawn) return entry(goal.text, given, "no-figure", "no figure with that answer was found that meets the givens.");
+  if (const auto only_if = right_only_if(*value, statements, options, budget, answer); !only_if.empty()) {
+    AnswerBookEntry result = entry(goal.text, given, "only-if", "that is right only if something is added, for example that " + only_if[0] + ".");
+    result.only_if = only_if;
+    return result;
+  }
   return entry(goal.text, given, "possible", "a figure with that answer meets the givens, but so do figures with other answers.");
 }
 
@@ -122,12 +159,12 @@ AnswerBookEntry check_claim(const std::string& given, const Goal& goal, const An
 }  // namespace
 
 std::vector<AnswerBookEntry> check_answer_book(const std::vector<std::string>& given,
-                                               const std::vector<Statement>& statements, const Budget& budget,
-                                               const Answer& answer) {
+                                               const std::vector<Statement>& statements, const AttemptOptions& options,
+                                               const Budget& budget, const Answer& answer) {
   std::vector<AnswerBookEntry> result;
   const auto& goals = statements[0].goals;
   for (std::size_t g = 0; g < goals.size() && g < given.size(); ++g)
-    result.push_back(goals[g].kind == GoalKind::find ? check_value(given[g], g, statements, budget, answer)
+    result.push_back(goals[g].kind == GoalKind::find ? check_value(given[g], g, statements, options, budget, answer)
                                                      : check_claim(given[g], goals[g], answer));
   return result;
 }

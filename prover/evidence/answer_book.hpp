@@ -13,7 +13,7 @@ namespace prover {
 // `given`: the texts behind `answer:`, one for each goal in order ("64", "64°", "x = 12", "37/2", "yes"). Uses what `answer`
 // says, its sets of settling givens included, so it comes last.
 std::vector<AnswerBookEntry> check_answer_book(const std::vector<std::string>& given,
-                                               const std::vector<Statement>& statements, const Budget& budget,
-                                               const Answer& answer);
+                                               const std::vector<Statement>& statements, const AttemptOptions& options,
+                                               const Budget& budget, const Answer& answer);
 
 }  // namespace prover

@@ -57,7 +57,7 @@ void add_evidence(const std::vector<Statement>& statements, const std::vector<So
   if (answer.verdict == Verdict::undetermined) add_undetermined(statements, solved, options, budget.share(0.5), answer);
   if (in_full) answer.contributions = contributions(statements, options, budget.share(0.5), answer);
   if (in_full && answer.verdict == Verdict::proved) add_superfluous(statements, solved, options, budget, answer);
-  answer.answer_book = check_answer_book(answer_book, statements, budget, answer);  // reads what stands above
+  answer.answer_book = check_answer_book(answer_book, statements, options, budget, answer);  // reads what stands above
 }
 
 }  // namespace prover

@@ -137,11 +137,27 @@ std::string case_name(const Statement& statement, const SolvedCase& one) {
   return statement.case_name + "; " + one.name;
 }
 
+namespace {
+
+// Turned so that the first two points stand level, whatever a figure was made by. A rotation by an exact unit vector is
+// out of reach of doubles; what it adds is rounding.
+std::vector<std::array<double, 2>> levelled(const std::vector<std::array<double, 2>>& points) {
+  if (points.size() < 2) return points;
+  const double dx = points[1][0] - points[0][0], dy = points[1][1] - points[0][1], length = std::hypot(dx, dy);
+  if (length == 0 || dy == 0) return points;
+  std::vector<std::array<double, 2>> turned;
+  for (const auto& [x, y] : points) turned.push_back({(x * dx + y * dy) / length, (y * dx - x * dy) / length});
+  return turned;
+}
+
+}  // namespace
+
 AnswerFigure answer_figure(const std::string& name, const Sketch& figure, const Statement& statement) {
   AnswerFigure out;
   out.name = name;
-  for (std::size_t i = 0; i < figure.points.size(); ++i)
-    if (!statement.hidden[i]) out.points[statement.names.points[i]] = {figure.points[i][0], figure.points[i][1]};
+  const std::vector<std::array<double, 2>> points = levelled(figure.points);
+  for (std::size_t i = 0; i < points.size(); ++i)
+    if (!statement.hidden[i]) out.points[statement.names.points[i]] = {points[i][0], points[i][1]};
   if (!statement.goals.empty() && statement.goals[0].kind == GoalKind::find) {
     const double value = measure(statement.goals[0].claims[0].relation.expressions[0], figure);
     if (std::isfinite(value)) out.value = value;
