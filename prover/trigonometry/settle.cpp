@@ -139,6 +139,9 @@ class Settler {
     } else {
       for (const Phrase& claim : goal_.claims) {
         const Meaning meaning = meaning_of(claim, workings_.arrangement, workings_.unknowns);
+        const auto& signs = claim.relation.comparisons;
+        if (std::any_of(signs.begin(), signs.end(), [](Comparison c) { return c != Comparison::equal; }))
+          return refuse("Only sizes of angles and equal lengths are certified by the law of sines.");
         if (claim.predicate != Predicate::relation || meaning.degenerate || meaning.unsupported || meaning.forms.empty())
           return refuse("Only sizes of angles and equal lengths are certified by the law of sines.");
         asked_.insert(asked_.end(), meaning.forms.begin(), meaning.forms.end());
