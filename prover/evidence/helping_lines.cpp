@@ -47,7 +47,7 @@ struct Ranked {
 }  // namespace
 
 std::vector<HelpingLine> helping_lines(const Statement& statement, const Solved& solved, const AttemptOptions& options,
-                                       std::size_t most, std::size_t wanted, const Budget& budget) {
+                                       const LineEffort& effort, const Budget& budget) {
   const auto& figures = solved.figures.sketches;
   std::vector<HelpingLine> found;
   if (figures.empty() || statement.names.points.size() > kMostPoints) return found;
@@ -69,9 +69,9 @@ std::vector<HelpingLine> helping_lines(const Statement& statement, const Solved&
   AttemptOptions joined = options;
   joined.join_points = true;
   std::set<std::pair<long, long>> places;  // one construction is enough for a point
-  std::size_t tried = 0;
+  std::size_t tried = 0, matches = 0;
   for (const Ranked& one : ranked) {
-    if (tried >= most || found.size() >= wanted || budget.exhausted()) break;
+    if (tried >= effort.most_tried || matches >= effort.most_matches || found.size() >= effort.wanted || budget.exhausted()) break;
     const auto first = one.candidate->place(figures[0]);
     const auto key = std::pair(std::lround((*first)[0] * 1e5), std::lround((*first)[1] * 1e5));
     if (places.contains(key)) continue;
@@ -85,13 +85,14 @@ std::vector<HelpingLine> helping_lines(const Statement& statement, const Solved&
     Budget small = budget.share(0.3);
     small.max_instances = std::min(small.max_instances, kMostInstances);
     const Attempt quick = attempt(*more, {figure}, joined, small, times);
+    matches += quick.matches;
     if (!quick.all_reached) continue;
     const Answer answer = try_again({*more}, options, for_a_trial(budget));
     if (answer.verdict != Verdict::proved) continue;
     places.insert(key);
     found.push_back({one.candidate->sentence, one.candidate->words, answer.value});
   }
-  log::info("lines: {} candidates, {} tried, {} help", ranked.size(), tried, found.size());
+  log::info("lines: {} candidates, {} tried with {} matches, {} help", ranked.size(), tried, matches, found.size());
   return found;
 }
 

@@ -16,8 +16,15 @@ struct HelpingLine {
   std::string value;     // what is then found, when a value is asked for
 };
 
-// At most `wanted`, the best candidates first; none when the `most` best did not help.
+// How far to look: numbers of trials and not times, so that answers are the same on every machine.
+struct LineEffort {
+  std::size_t most_tried = 16;
+  std::size_t most_matches = 120'000;  // of all trials together; large figures cost more each
+  std::size_t wanted = 1;
+};
+
+// The best candidates first; none when those tried did not help.
 std::vector<HelpingLine> helping_lines(const Statement& statement, const Solved& solved, const AttemptOptions& options,
-                                       std::size_t most, std::size_t wanted, const Budget& budget);
+                                       const LineEffort& effort, const Budget& budget);
 
 }  // namespace prover

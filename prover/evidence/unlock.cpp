@@ -17,9 +17,7 @@ namespace {
 constexpr std::size_t kMostRules = 3;   // in one set
 constexpr std::size_t kMostSets = 12;   // looked for
 constexpr std::size_t kMostShown = 3;
-constexpr std::size_t kLinesAtOnce = 16;   // candidates tried when nobody asked for more
-constexpr std::size_t kLinesInFull = 160;
-constexpr std::size_t kLinesShown = 3;
+constexpr LineEffort kLinesInFull{160, 3'000'000, 3};  // when the full report was asked for
 constexpr std::size_t kSwapsShown = 2;
 
 std::string title_of(const Rule& rule) { return "“" + (rule.title.empty() ? rule.id : rule.title) + "”"; }
@@ -103,9 +101,9 @@ class Unlocker {
     return !answer_.unlocked_by.empty();
   }
 
-  void by_lines(const std::vector<Solved>& solved, std::size_t most, std::size_t wanted) {
+  void by_lines(const std::vector<Solved>& solved, const LineEffort& effort) {
     if (statements_.size() != 1) return;
-    for (const HelpingLine& line : helping_lines(statements_[0], solved[0], options_, most, wanted, budget_)) {
+    for (const HelpingLine& line : helping_lines(statements_[0], solved[0], options_, effort, budget_)) {
       AnswerUnlock unlock;
       unlock.lines = {line.sentence};
       unlock.text = fmt::format("One line more would do with these rules: {} (add: {}).", line.words, line.sentence);
@@ -222,7 +220,7 @@ void add_unlock(const std::vector<Statement>& statements, const std::vector<Solv
   if (statements.empty() || solved.empty() || solved[0].figures.sketches.empty() || budget.exhausted()) return;
   Unlocker unlocker(statements, options, budget, answer);
   const bool by_rules = unlocker.by_rules(solved, in_full);
-  if (in_full || !by_rules) unlocker.by_lines(solved, in_full ? kLinesInFull : kLinesAtOnce, in_full ? kLinesShown : 1);
+  if (in_full || !by_rules) unlocker.by_lines(solved, in_full ? kLinesInFull : LineEffort());
   const auto forced = [](const SolvedCase& c) {
     const auto& values = c.attempt.forced_by_directions;
     return std::any_of(values.begin(), values.end(), [](const std::string& value) { return !value.empty(); });
