@@ -10,7 +10,7 @@ quick=("$@")
 install_missing "${packages_to_build[@]}" "${packages_to_compare[@]}" || echo "Going on with the solvers that are there."
 configure build -DANGLEWRIGHT_BENCHMARKS=ON >/dev/null
 cmake --build build --parallel "$(cores)" --target anglewright benchmark_stages benchmark_rule_count benchmark_grids \
-  benchmark_search benchmark_certificates
+  benchmark_search benchmark_sketching benchmark_certificates
 
 say "The program as a whole, start to end (median of 21 runs)"
 for example in frontend/examples/trellis-laths.aw frontend/examples/trellis-angle-sum.aw; do
@@ -30,6 +30,9 @@ build/benchmark_certificates
 
 say "Time against the number of loaded rules"
 build/benchmark_rule_count "${quick[@]}"
+
+say "Figures: how many arrangements are found, and how fast"
+build/benchmark_sketching "$([ ${#quick[@]} -gt 0 ] && echo 300 || echo 5000)"
 
 say "Growing grids, and Z3 alone beside"
 build/benchmark_grids "${quick[@]}"

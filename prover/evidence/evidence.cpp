@@ -5,6 +5,7 @@
 #include "prover/evidence/certificates.hpp"
 #include "prover/evidence/contribution.hpp"
 #include "prover/evidence/counter_figure.hpp"
+#include "prover/evidence/flat.hpp"
 #include "prover/evidence/selecting.hpp"
 #include "prover/evidence/superfluous.hpp"
 #include "prover/evidence/undetermined.hpp"
@@ -49,6 +50,7 @@ void add_evidence(const std::vector<Statement>& statements, const std::vector<So
                   const AttemptOptions& options, bool in_full, const std::vector<std::string>& answer_book,
                   const Budget& budget, Answer& answer) {
   add_conflict(statements, solved, options, budget, answer);
+  add_flat_figure(statements, solved, budget.share(0.3), answer);
   if (answer.verdict == Verdict::beyond_rules || answer.verdict == Verdict::unknown) add_forced_by_directions(solved, answer);
   if (answer.verdict == Verdict::depends_on_figure) select_cases(statements, solved, options, budget.share(0.5), answer);
   if (answer.verdict == Verdict::beyond_rules) add_certificates(statements, solved, options, budget.share(0.5), answer);

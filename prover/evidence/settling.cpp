@@ -31,6 +31,8 @@ std::size_t most_of(Kind kind) { return kind == Kind::angle ? 3 : 2; }
 
 const Expression& asked_of(const Goal& goal) { return goal.claims[0].relation.expressions[0]; }
 
+std::string candidate_verb(const SettlingCandidate& candidate) { return candidate.size_is_open() ? "give " : "say that "; }
+
 // A candidate in a figure where it holds.
 struct Placed {
   const SettlingCandidate* candidate;
@@ -235,14 +237,17 @@ class Settling {
     std::size_t next_special = 0, next_open = special;
     for (const SettlingCandidate* candidate : set) {
       if (candidate->size_is_open()) {
-        parts.push_back("give " + describe(candidate->quantity, statement_.names));
+        parts.push_back(candidate_verb(*candidate) + describe(candidate->quantity, statement_.names));
         example.push_back(sentences[next_open++]);
       } else {
-        parts.push_back("say that " + sentences[next_special++]);
+        parts.push_back(candidate_verb(*candidate) + sentences[next_special++]);
       }
     }
     std::string text = parts[0];
-    for (std::size_t k = 1; k < parts.size(); ++k) text += " and " + parts[k];
+    for (std::size_t k = 1; k < parts.size(); ++k) {  // "give … and …", not "give … and give …"
+      const std::string verb = candidate_verb(*set[k - 1]), next = candidate_verb(*set[k]);
+      text += " and " + (verb == next ? parts[k].substr(next.size()) : parts[k]);
+    }
     const bool angle = !asked_.terms.empty() && std::holds_alternative<Angle>(asked_.terms[0].quantity);
     const auto exact = Rational::parse(proved_value);
     std::string result = describe(asked_, statement_.names) + (exact ? " = " : " measures ") +

@@ -52,6 +52,7 @@ class Collector {
     equal_lengths();
     parallels();
     midpoints();
+    on_segments();
     if (asks_length_) lengths();
     std::stable_sort(found_.begin(), found_.end(),
                      [](const SettlingCandidate& a, const SettlingCandidate& b) { return a.cost < b.cost; });
@@ -201,6 +202,17 @@ class Collector {
             if (a < b && m != a && m != b && !hidden(m) && !hidden(a) && !hidden(b) && between(figure_, a, m, b))
               found_.push_back({SettlingCandidate::Kind::midpoint, phrase_of(Predicate::midpoint, {m, a, b}), {},
                                 points.size() == 3 ? 1.8 : 2.4});
+    }
+  }
+
+  // A point that belongs on a side: the sentence that is most often forgotten.
+  void on_segments() {
+    for (std::size_t i = 0; i < figure_.points.size(); ++i) {
+      const PointId p(static_cast<std::int64_t>(i));
+      if (hidden(p)) continue;
+      for (const auto& [a, b] : segments_)
+        if (p != a && p != b && !straight(p, a, b))
+          found_.push_back({SettlingCandidate::Kind::on_segment, phrase_of(Predicate::on_segment, {p, a, b}), {}, 1.9});
     }
   }
 

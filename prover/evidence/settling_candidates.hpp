@@ -12,7 +12,7 @@
 namespace prover {
 
 struct SettlingCandidate {
-  enum class Kind { angle, equal_lengths, bisector, midpoint, right_angle, parallel, length };
+  enum class Kind { angle, equal_lengths, bisector, midpoint, right_angle, parallel, on_segment, length };
   Kind kind = Kind::angle;
   Phrase phrase;        // of an angle or a length: "quantity = …", the size still to be chosen
   Expression quantity;  // of an angle or a length
