@@ -32,7 +32,7 @@ void add_flat_figure(const std::vector<Statement>& statements, const std::vector
     if (!flat) continue;
     AnswerFigure shown = answer_figure("flat", flat->figure, statement);
     shown.words = words(*flat, statement.names);
-    answer.summary += " Only a flat figure meets them, in which " + shown.words + ".";
+    answer.summary += " The one that came nearest is flat, as far as can be measured: in it " + shown.words + ".";
     answer.figures.push_back(std::move(shown));
     return;
   }

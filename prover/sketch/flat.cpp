@@ -17,6 +17,7 @@ namespace {
 
 // A flat figure is a double root, of which an equation met to 1e-9 tells no more than 1e-4.
 constexpr double flat = 1e-3;
+constexpr double one_place = 1e-6;  // points of a crowded figure may stand close
 constexpr double meets = 1e-8;
 
 Vector at(const std::vector<double>& x, PointId p) { return {x[2 * p.index()], x[2 * p.index() + 1]}; }
@@ -65,7 +66,7 @@ std::optional<FlatFigure> flat_figure(const std::vector<Phrase>& givens, std::si
     for (std::size_t p = 0; p < points; ++p)
       for (std::size_t q = p + 1; q < points; ++q) {
         const PointId a(static_cast<std::int64_t>(p)), b(static_cast<std::int64_t>(q));
-        if (norm(at(x, b) - at(x, a)) < flat) found.together.emplace_back(a, b);
+        if (norm(at(x, b) - at(x, a)) < one_place) found.together.emplace_back(a, b);
       }
     if (found.together.size() + 1 >= points && points > 2) continue;  // everything in one place meets everything
     for (const Phrase& phrase : givens)
