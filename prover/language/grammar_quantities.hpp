@@ -20,9 +20,10 @@ struct number : sor<mixed_token, glyph_token, fraction_token, number_token> {};
 
 struct degree_sign : sor<sign<"°">, sign<"º">, sign<"˚">, words<"degrees|degree|deg">> {};
 struct degree_unit : part<Part::degree_unit, degree_sign> {};
+// In capitals it is a segment: "KL = 2 KM".
 struct length_unit
-    : part<Part::length_unit,
-           words<"cm|mm|km|dm|m|metres|metre|meters|centimetres|centimeters|units|unit|inches|feet">> {};
+    : seq<not_at<pegtl::upper>, part<Part::length_unit,
+           words<"cm|mm|km|dm|m|metres|metre|meters|centimetres|centimeters|units|unit|inches|feet">>> {};
 struct unit : sor<degree_unit, length_unit> {};
 
 struct expression;

@@ -42,9 +42,14 @@ std::optional<FarFigures> far_figures(const std::vector<Phrase>& givens, const s
   for (const Sketch& figure : figures) {
     if (starts == most_starts || budget.exhausted()) break;
     auto up = Mechanism::at(givens, figure);
-    if (!up || !up->moves(asked)) continue;
+    if (!up) continue;
+    if (!up->moves(asked)) {  // or it stands still just here, where it is largest or smallest
+      tidy(*up, budget);
+      if (!up->moves(asked)) continue;
+    }
     ++starts;
-    auto down = Mechanism::at(givens, figure);
+    auto down = Mechanism::at(givens, up->figure());
+    if (!down) continue;
     climb(*up, quantity(asked, up->units(), 1), budget);
     climb(*down, quantity(asked, down->units(), -1), budget);
     FarFigures pair{down->figure(), up->figure(), 0, 0, true, up->freedom()};
@@ -71,8 +76,13 @@ std::optional<FarFigures> far_figures(const std::vector<Phrase>& givens, const s
   }
   if (!least || !(measure(asked, *most) - measure(asked, *least) > differs)) return std::nullopt;
   auto low = Mechanism::at(givens, *least), high = Mechanism::at(givens, *most);
-  if (low) tidy(*low, budget);
-  if (high) tidy(*high, budget);
+  const auto keeps_value = [&](std::optional<Mechanism>& one, const Sketch& figure) {
+    if (!one) return;
+    tidy(*one, budget);
+    if (std::fabs(measure(asked, one->figure()) - measure(asked, figure)) > differs / 10) one.reset();
+  };
+  keeps_value(low, *least);
+  keeps_value(high, *most);
   FarFigures pair{low ? low->figure() : *least, high ? high->figure() : *most, 0, 0, false, low ? low->freedom() : 0};
   pair.least_value = measure(asked, pair.least);
   pair.most_value = measure(asked, pair.most);

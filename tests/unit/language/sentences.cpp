@@ -36,6 +36,8 @@ TEST_CASE("fact phrases mean what they say") {
       {"equal lengths: KL = LM = MN", "KL = LM = MN"},
       {"lengths: KL = 2 LM + MN", "KL = 2LM + MN"},
       {"lengths: KL < LM", "KL < LM"},
+      {"KL = 2 KM", "KL = 2KM"},
+      {"KL = 2 km", "KL = 2"},
       {"midpoint: M is the midpoint of KL", "M is the midpoint of KL"},
       {"midpoint: M of KL", "M is the midpoint of KL"},
       {"isosceles: triangle KLM", "△KLM is isosceles"},
