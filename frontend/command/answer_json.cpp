@@ -65,10 +65,23 @@ Json case_json(const prover::AnswerCase& one) {
 
 Json checks_json(const prover::AnswerProof& proof) { return {{"replay", proof.replay}, {"z3", proof.z3}}; }
 
-Json steps_json(const prover::AnswerProof& proof) {
-  Json steps = Json::array();
-  for (const prover::AnswerStep& step : proof.steps) steps.push_back(step_json(step));
-  return steps;
+Json steps_json(const std::vector<prover::AnswerStep>& steps) {
+  Json json = Json::array();
+  for (const prover::AnswerStep& step : steps) json.push_back(step_json(step));
+  return json;
+}
+
+Json plausible_json(const prover::AnswerPlausible& argument) {
+  Json json;
+  json["goal"] = argument.goal;
+  json["mistake"] = argument.mistake;
+  json["name"] = argument.name;
+  json["instead"] = argument.instead;
+  json["missing"] = argument.missing;
+  json["why"] = argument.why;
+  json["steps"] = steps_json(argument.steps);
+  json["wrong_step"] = argument.wrong_step;
+  return json;
 }
 
 Json superfluous_json(const prover::AnswerSuperfluous& superfluous) {
@@ -81,7 +94,7 @@ Json superfluous_json(const prover::AnswerSuperfluous& superfluous) {
     consequence["from"] = list(one.from);
     if (one.proof) {
       consequence["title"] = one.proof->title;
-      consequence["steps"] = steps_json(*one.proof);
+      consequence["steps"] = steps_json(one.proof->steps);
       consequence["seen_in_figure"] = list(one.proof->seen_in_figure);
       consequence["checks"] = checks_json(*one.proof);
     }
@@ -203,7 +216,7 @@ Json proof_json(const prover::AnswerProof& proof) {
   json["constructions"] = list(proof.constructions);
   json["set_aside"] = list(proof.set_aside);
   json["assumed"] = list(proof.assumed);
-  json["steps"] = steps_json(proof);
+  json["steps"] = steps_json(proof.steps);
   json["seen_in_figure"] = list(proof.seen_in_figure);
   json["givens_used"] = list(proof.givens_used);
   json["givens_not_needed"] = list(proof.givens_not_needed);
@@ -256,6 +269,7 @@ Json answer_json(const prover::Answer& answer, std::string_view text, bool times
     json["answer_book"] = Json::array();
     for (const auto& entry : answer.answer_book) json["answer_book"].push_back(book_json(entry));
   }
+  if (answer.plausible) json["plausible"] = plausible_json(*answer.plausible);
   if (answer.superfluous) json["superfluous"] = superfluous_json(*answer.superfluous);
   json["stop"] = answer.stop;
   json["checks_disagree"] = answer.checks_disagree;

@@ -128,6 +128,18 @@ struct Page {
     add_items("One of these sentences, added to the problem, settles it", selecting);
   }
 
+  void add_plausible(const Answer& answer) {
+    if (!answer.plausible) return;
+    const prover::AnswerPlausible& argument = *answer.plausible;
+    add(Heading{2, "How one might argue, wrongly"});
+    AnswerProof lines;
+    lines.steps = argument.steps;
+    add(proof_lines(lines));
+    const prover::AnswerStep& wrong = argument.steps[static_cast<std::size_t>(argument.wrong_step) - 1];
+    add(Paragraph{"Wrong at “" + wrong.claim + "”: " + argument.name + ". " + argument.why});
+    add(Paragraph{"Missing: " + argument.missing + "."});
+  }
+
   void add_superfluous(const Answer& answer) {
     if (!answer.superfluous) return;
     const prover::AnswerSuperfluous& found = *answer.superfluous;
@@ -240,6 +252,7 @@ Document answer_page(const Answer& answer, const prover::Catalogue& catalogue, c
     add_ways(answer, catalogue, options, page.document);
   for (const auto& certificate : answer.certificates) add_certificate(certificate, page.document);
   page.add_figures(answer);
+  page.add_plausible(answer);
   page.add_superfluous(answer);
   page.add_items(answer.verdict == Verdict::contradictory ? "These givens cannot all hold" : "These givens may exclude each other",
                  answer.conflict);

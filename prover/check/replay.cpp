@@ -9,6 +9,7 @@
 #include "prover/check/check.hpp"
 #include "prover/check/rule_meaning.hpp"
 #include "prover/check/sight.hpp"
+#include "prover/rule/mistakes.hpp"
 
 namespace prover {
 namespace {
@@ -179,6 +180,7 @@ class Replay {
     if (!instance.rule.valid() || instance.rule.index() >= catalogue_.rules.size())
       return "there is no such rule";
     const Rule& rule = catalogue_[instance.rule];
+    if (is_mistake(rule)) return "it is a mistake and no rule";
     for (const PointId place : instance.places)
       if (!exists(place)) return "a place is no point of the figure";
     for (const Position& position : instance.positions)

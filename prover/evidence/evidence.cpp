@@ -6,6 +6,7 @@
 #include "prover/evidence/contribution.hpp"
 #include "prover/evidence/counter_figure.hpp"
 #include "prover/evidence/flat.hpp"
+#include "prover/evidence/plausible.hpp"
 #include "prover/evidence/selecting.hpp"
 #include "prover/evidence/superfluous.hpp"
 #include "prover/evidence/undetermined.hpp"
@@ -44,6 +45,13 @@ void add_superfluous(const std::vector<Statement>& statements, const std::vector
   answer.superfluous = superfluous_givens(statements, solved, options, budget);
 }
 
+std::optional<AnswerPlausible> plausible_of(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
+                                            const AttemptOptions& options, const Budget& budget) {
+  for (std::size_t s = 0; s < statements.size(); ++s)
+    if (auto found = plausible_argument(statements[s], solved[s], options, budget)) return found;
+  return std::nullopt;
+}
+
 }  // namespace
 
 void add_evidence(const std::vector<Statement>& statements, const std::vector<Solved>& solved,
@@ -52,6 +60,7 @@ void add_evidence(const std::vector<Statement>& statements, const std::vector<So
   add_conflict(statements, solved, options, budget, answer);
   add_flat_figure(statements, solved, budget.share(0.3), answer);
   if (answer.verdict == Verdict::beyond_rules || answer.verdict == Verdict::unknown) add_forced_by_directions(solved, answer);
+  if (answer.verdict == Verdict::false_claim) answer.plausible = plausible_of(statements, solved, options, budget.share(0.3));
   if (answer.verdict == Verdict::depends_on_figure) select_cases(statements, solved, options, budget.share(0.5), answer);
   if (answer.verdict == Verdict::beyond_rules) add_certificates(statements, solved, options, budget.share(0.5), answer);
   add_unlock(statements, solved, options, in_full, budget.share(0.7), answer);

@@ -96,6 +96,18 @@ struct AnswerCase {
   std::string selects;          // to be added to the problem: it leaves this arrangement alone; empty: none was found
 };
 
+// An argument to a false claim, with the step at which it goes wrong. No proof, and checked by nobody.
+struct AnswerPlausible {
+  std::string goal;
+  std::string mistake;            // id of the classic mistake
+  std::string name;               // "two sides and an angle that is not between them"
+  std::string instead;            // id of the rule that it is taken for
+  std::string missing;            // what would have to be known
+  std::string why;                // why it is wrong
+  std::vector<AnswerStep> steps;
+  int wrong_step = 0;             // its number in `steps`
+};
+
 struct AnswerConsequence {      // a given that follows from the others
   std::string given;
   std::vector<std::string> from;     // the givens it follows from
@@ -171,6 +183,7 @@ struct Answer {
   std::vector<AnswerCase> cases;
   std::vector<AnswerContribution> contributions;  // solvable: of the rules cited, in the order of citation
   std::vector<AnswerBookEntry> answer_book;       // by goal, where the problem has lines `answer:`
+  std::optional<AnswerPlausible> plausible;      // of a false claim, where a known mistake leads to it
   std::optional<AnswerSuperfluous> superfluous;  // only in a full answer (`solvable`) to what is proved
   std::string stop;                    // why the work ended: "goal-reached", "saturated", "time-limit" …
   std::map<std::string, double> time_ms;  // by stage
