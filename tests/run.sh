@@ -56,6 +56,7 @@ part "Published checks" "$python" tests/published/check_published.py build/angle
 part "Exact values by trigonometry, each certificate verified anew" "$python" tests/published/check_certificates.py build/anglewright
 part "Published problems with a given left out or changed" "$python" tests/published/check_changed.py build/anglewright
 part "Published theorems with a given left out or changed" "$python" tests/published/check_changed.py --of theorems build/anglewright
+part "Hidden second cases" "$python" tests/published/check_hidden_cases.py build/anglewright
 part "Published proofs are not shorter" "$python" tests/published/check_lengths.py build/anglewright
 part "Optima beside other solvers" optima
 
