@@ -51,6 +51,7 @@ std::optional<Form> DirectionLayer::unknown_as_directions(UnknownId unknown) con
       }
       return std::nullopt;
     case UnknownKind::length:
+    case UnknownKind::excess:
       return std::nullopt;
   }
   return std::nullopt;

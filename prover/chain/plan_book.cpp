@@ -4,6 +4,7 @@
 #include <map>
 #include <mutex>
 
+#include "prover/chain/inequalities.hpp"
 #include "prover/statement/canonical_fact.hpp"
 #include "prover/statement/meaning.hpp"
 
@@ -25,7 +26,7 @@ PlanBook::PlanBook(const Catalogue& catalogue) : resting_on_(kinds_of_fact), sha
       if (!shape.valid()) shape = id;
       continue;
     }
-    if (rule.then.empty()) continue;
+    if (rule.then.empty() || speaks_of_inequalities(rule)) continue;
     MatchPlan plan = make_plan(rule);
     if (plan.two_triangles) {
       pair_rules_.push_back(id);

@@ -4,7 +4,9 @@
 #include <map>
 #include <optional>
 
+#include "prover/algebra/positive.hpp"
 #include "prover/base/log.hpp"
+#include "prover/chain/inequalities.hpp"
 #include "prover/chain/knowledge.hpp"
 #include "prover/chain/matcher.hpp"
 #include "prover/chain/shapes.hpp"
@@ -102,9 +104,12 @@ class RuleBook {
   std::size_t tried_ = 0;
 };
 
-void offer_givens(const Statement& statement, const Catalogue& catalogue, RuleId given, Knowledge& knowledge) {
+void offer_givens(const Statement& statement, const Catalogue& catalogue, RuleId given, bool inequalities, Knowledge& knowledge) {
   for (std::size_t i = 0; i < statement.givens.size(); ++i) {
     std::vector<Form> says = given_forms(statement.givens[i].phrase, knowledge.arrangement, knowledge.unknowns);
+    if (inequalities)
+      for (const Form& difference : given_differences(statement.givens[i].phrase, knowledge.arrangement, knowledge.unknowns))
+        says.push_back(more_than_zero(difference, knowledge.unknowns));
     if (says.empty()) continue;
     Instance instance;
     instance.rule = given;
@@ -141,7 +146,7 @@ std::vector<Form> impossible_values(const Knowledge& knowledge) {
   std::vector<Form> found;
   const auto is_size = [&](UnknownId id) {
     const UnknownKind kind = knowledge.unknowns[id].kind;
-    return kind == UnknownKind::angle || kind == UnknownKind::length;
+    return kind == UnknownKind::angle || kind == UnknownKind::length || kind == UnknownKind::excess;
   };
   for (std::size_t i = 0; i < knowledge.unknowns.size(); ++i) {
     const UnknownId id(static_cast<std::int64_t>(i));
@@ -175,7 +180,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
   auto cost = [&](RuleId rule) { return catalogue[rule].cost; };
   auto may = [&](RuleId rule) { return rule.valid() && options.allowed[rule.index()]; };
 
-  offer_givens(statement, catalogue, book.shape(Builtin::given), knowledge);
+  offer_givens(statement, catalogue, book.shape(Builtin::given), options.inequalities, knowledge);
   if (book.shape(Builtin::join).valid()) offer_joins(catalogue, book.shape(Builtin::join), knowledge);
   if (const RuleId r = book.shape(Builtin::angle_addition); may(r)) offer_angle_addition(r, cost(r), knowledge);
   if (const RuleId r = book.shape(Builtin::segment_addition); may(r)) offer_segment_addition(r, cost(r), knowledge);
@@ -193,7 +198,9 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
   const RuleId sas = book.shape(Builtin::similar_sas), sss = book.shape(Builtin::similar_sss);
   const RuleId similar_sides = book.shape(Builtin::similar_parts_sides);
   std::vector<std::array<PointId, 3>> triangles;
-  if (!book.pair_rules.empty() || may(sas) || may(sss)) triangles = drawn_triangles(arrangement);
+  if (!book.pair_rules.empty() || may(sas) || may(sss) || options.inequalities) triangles = drawn_triangles(arrangement);
+  std::optional<Inequalities> inequalities;
+  if (options.inequalities) inequalities.emplace(catalogue, used, knowledge);
   for (std::size_t facts_seen = 0;;) {
     ++result.rounds;
     // From an absurdity everything follows, in ways that nobody wants to read: the first one is taken.
@@ -222,6 +229,7 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
     for (auto& [matcher, tied] : book.tied_rules) tied.match(matcher, knowledge);
     offer_similar_triangles(sas, sss, catalogue, options.allowed, triangles, knowledge);
     if (may(similar_sides)) offer_similar_sides(similar_sides, cost(similar_sides), knowledge);
+    if (inequalities) inequalities->match(triangles);
     const bool news = knowledge.settle();
     log::debug("round {}: {} facts, rank {}, {} instances offered", result.rounds, knowledge.facts().size(),
                knowledge.version(), knowledge.offered());
@@ -233,6 +241,8 @@ Saturation saturate(const Statement& statement, const Arrangement& arrangement, 
   }
   result.contradictory = knowledge.contradictory();
   if (!result.contradictory && result.impossible.empty()) result.impossible = impossible_values(knowledge);
+  if (options.inequalities && !result.contradictory && result.impossible.empty())
+    if (auto sum = positive_sum_that_is_zero(knowledge.system(), unknowns)) result.impossible.push_back(std::move(*sum));
   result.zero_is_one = result.contradictory;
   result.contradictory = result.contradictory || !result.impossible.empty();
   result.matches = knowledge.offered();

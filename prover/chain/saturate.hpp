@@ -32,6 +32,7 @@ struct Saturation {
 struct ChainOptions {
   std::vector<bool> allowed;        // by RuleId
   bool stop_at_goal = false;
+  bool inequalities = false;        // also those of the text and the rules about them (chain/inequalities.hpp)
   std::size_t most_tried = static_cast<std::size_t>(-1);  // steps of matching for one rule, to measure what it costs
 };
 

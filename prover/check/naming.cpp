@@ -65,7 +65,10 @@ std::optional<Equation> Naming::angle(PointId arm1, PointId vertex, PointId arm2
   const PointId first = ray(vertex, arm1), second = ray(vertex, arm2);
   if (first == second) return Equation::number(0);
   if (positions_.rays(vertex, first, second) == Rays::opposite) return Equation::number(180);
-  return Equation::of(key(UnknownKind::angle, 0, {vertex, std::min(first, second), std::max(first, second)}));
+  const Points points{vertex, std::min(first, second), std::max(first, second)};
+  const int found = key(UnknownKind::angle, 0, points);
+  angles_.try_emplace(found, points);
+  return Equation::of(found);
 }
 
 std::optional<Equation> Naming::length(PointId a, PointId b) {
@@ -77,6 +80,19 @@ Equation Naming::number(const std::string& name) {
   const auto [place, fresh] = numbers_.try_emplace(name, static_cast<int>(kinds_.size()));
   if (fresh) kinds_.push_back(UnknownKind::number);
   return Equation::of(place->second);
+}
+
+Equation Naming::excess(const std::string& name) {
+  const auto [place, fresh] = numbers_.try_emplace("excess " + name, static_cast<int>(kinds_.size()));
+  if (fresh) kinds_.push_back(UnknownKind::excess);
+  return Equation::of(place->second);
+}
+
+bool Naming::is_proper_angle(int key) {
+  const auto found = angles_.find(key);
+  if (found == angles_.end()) return false;
+  const Points& p = found->second;
+  return positions_.follows({PositionKind::not_collinear, p[0], p[1], p[2], {}});
 }
 
 std::optional<Equation> Naming::fact(FactKind kind, const Points& p) {
@@ -159,6 +175,8 @@ std::optional<Equation> Naming::of(const Unknown& unknown) {
       return p.size() == 2 ? length(p[0], p[1]) : std::nullopt;
     case UnknownKind::number:
       return number(unknown.name);
+    case UnknownKind::excess:
+      return excess(unknown.name);
     case UnknownKind::fact:
       return fact(unknown.fact, p);
   }

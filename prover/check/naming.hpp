@@ -24,11 +24,14 @@ class Naming {
   std::optional<Equation> length(PointId a, PointId b);
   std::optional<Equation> fact(FactKind kind, const Points& points);
   Equation number(const std::string& name);
+  Equation excess(const std::string& name);
   std::optional<Equation> of(const Unknown& unknown);
 
   // The named rays from a point of line ab, one name each.
   Points rays_along(PointId vertex, PointId a, PointId b);
   UnknownKind kind_of(int key) const { return kinds_[static_cast<std::size_t>(key)]; }
+  // An angle whose arms are known not to be on one line.
+  bool is_proper_angle(int key);
   Positions& positions() { return positions_; }
 
  private:
@@ -40,6 +43,7 @@ class Naming {
   std::map<std::vector<int>, int> keys_;
   std::map<std::string, int> numbers_;
   std::vector<UnknownKind> kinds_;
+  std::map<int, Points> angles_;  // by key: vertex and a point of each arm
 };
 
 }  // namespace prover::replay

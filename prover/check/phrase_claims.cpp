@@ -157,6 +157,9 @@ Claims claims_of(const Phrase& phrase, const Points& place, Naming& naming) {
       break;
     case Predicate::acute:
       result.complete = false;
+      for (std::size_t corner = 0; corner < 3 && p.size() == 3; ++corner)
+        if (const auto corner_angle = naming.angle(p[(corner + 1) % 3], p[corner], p[(corner + 2) % 3]))
+          result.positive.push_back(Equation::number(90).add(*corner_angle, -1));
       break;
     case Predicate::triangle:
     case Predicate::convex:

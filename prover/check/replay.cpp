@@ -17,7 +17,7 @@ namespace {
 using namespace replay;
 
 // Sums that no sizes allow: an angle is between 0° and 180°, a length is more than 0.
-bool impossible(const Equation& equation, const std::set<int>& proper_angles, const Naming& naming) {
+bool impossible(const Equation& equation, const std::set<int>& proper_angles, const Naming& naming, const Excesses& excesses) {
   if (equation.is_constant()) return !equation.is_zero();
   Rational low = equation.constant, high = equation.constant;
   bool low_open = false, high_open = false, attained = true;  // `open`: without bound
@@ -27,6 +27,11 @@ bool impossible(const Equation& equation, const std::set<int>& proper_angles, co
       case UnknownKind::angle:
         (rising ? high : low) += coefficient * Rational(180);
         if (proper_angles.contains(key)) attained = false;
+        break;
+      case UnknownKind::excess:
+        if (!excesses.known(key)) return false;
+        (rising ? high_open : low_open) = true;
+        attained = false;
         break;
       case UnknownKind::length:
         (rising ? high_open : low_open) = true;
@@ -198,7 +203,7 @@ class Replay {
 
     if (rule.builtin == Builtin::given) return hypothesis(instance, read);
     if (rule.builtin) return objection_to_shape(*rule.builtin, read, naming_, statement_);
-    if (auto trouble = objection_to_pattern(read, naming_, given_inequalities()); !trouble.empty())
+    if (auto trouble = objection_to_pattern(read, naming_, given_inequalities(), excesses_); !trouble.empty())
       return trouble;
     for (const Phrase& phrase : rule.then) positions_.assume(placement_of(phrase, instance.places));
     return {};
@@ -211,7 +216,8 @@ class Replay {
     const Claims claims = consequences_of(given.phrase, identity_, naming_);
     if (!claims.readable) return "the given is not one that we can use";
     for (const Equation& conclusion : read.conclusions)
-      if (!in_span(conclusion, claims.all())) return "the given does not say this";
+      if (!in_span(conclusion, claims.all()) && !excesses_.introduces(conclusion, claims.positive, naming_))
+        return "the given does not say this";
     return {};
   }
 
@@ -250,7 +256,7 @@ class Replay {
             proper.insert(key->terms.begin()->first);
       }
     for (const Equation& equation : shown)
-      if (impossible(equation, proper, naming_)) return {};
+      if (impossible(equation, proper, naming_, excesses_)) return {};
     return "what is shown is no contradiction";
   }
 
@@ -290,8 +296,14 @@ class Replay {
       const std::string what = "the claim " + describe(phrase, statement_.names);
       const Claims claims = claims_of(phrase, identity_, naming_);
       const Placement placement = placement_of(phrase, identity_);
-      if (!claims.readable || !claims.complete || !placement.readable || !claims.positive.empty())
+      if (!claims.readable || !claims.complete || !placement.readable)
         return what + " cannot be checked";
+      for (const Equation& difference : claims.positive)
+        if (!excesses_.surely_positive(difference, naming_) &&
+            std::none_of(shown.begin(), shown.end(), [&](const Equation& e) {
+              return excesses_.surely_positive(Equation(difference).add(e, -1), naming_);
+            }))
+          return what + " is not shown";
       std::vector<std::vector<Equation>> wanted = claims.groups;  // of each group, one equation
       if (!claims.choice.empty()) wanted.push_back(claims.choice);
       for (const auto& group : wanted)
@@ -312,6 +324,7 @@ class Replay {
   Positions text_;          // what follows from the sentences alone
   Positions positions_{0};  // with what the proof sees, and what it has shown
   Naming naming_{positions_};
+  Excesses excesses_;
   std::vector<Position> unsettled_;
 };
 

@@ -21,10 +21,18 @@ bool positive(const Equation& difference, const std::vector<Equation>& known_pos
   return false;
 }
 
+bool shown_positive(const Equation& difference, const std::vector<Equation>& premises, Naming& naming,
+                    const Excesses& excesses) {
+  return excesses.surely_positive(difference, naming) ||
+         std::any_of(premises.begin(), premises.end(), [&](const Equation& premise) {
+           return excesses.surely_positive(Equation(difference).add(premise, -1), naming);
+         });
+}
+
 }  // namespace
 
 std::string objection_to_pattern(const Step& step, Naming& naming,
-                                 const std::vector<Equation>& known_positive) {
+                                 const std::vector<Equation>& known_positive, Excesses& excesses) {
   const Rule& rule = step.rule;
   if (rule.then.empty()) return "the rule " + rule.id + " says nothing that could be concluded";
   if (step.places.size() != rule.variables.points.size())
@@ -44,19 +52,21 @@ std::string objection_to_pattern(const Step& step, Naming& naming,
       for (const auto& group : claims.groups)
         if (!shown(group, step.premises)) return what + " is not among the premises";
       for (const Equation& difference : claims.positive)
-        if (!positive(difference, known_positive)) return what + " is not given";
+        if (!positive(difference, known_positive) && !shown_positive(difference, step.premises, naming, excesses))
+          return what + " is not given";
     }
   }
 
-  std::vector<Equation> may_conclude;
+  std::vector<Equation> may_conclude, more_than_zero;
   for (const Phrase& phrase : rule.then) {
     const Claims claims = claims_of(phrase, step.places, naming);
     if (!claims.readable || claims.degenerate)
       return "the conclusion of the rule " + rule.id + " has no meaning here";
     for (Equation& equation : claims.all()) may_conclude.push_back(std::move(equation));
+    more_than_zero.insert(more_than_zero.end(), claims.positive.begin(), claims.positive.end());
   }
   for (const Equation& conclusion : step.conclusions)
-    if (!in_span(conclusion, may_conclude)) return "the rule " + rule.id + " does not conclude this";
+    if (!in_span(conclusion, may_conclude) && !excesses.introduces(conclusion, more_than_zero, naming)) return "the rule " + rule.id + " does not conclude this";
   return {};
 }
 

@@ -85,6 +85,16 @@ std::string flat(const CheckedProof& contradiction, const Workings& workings, co
   if (unknown.kind == UnknownKind::angle && (value.is_zero() || value == Rational(180)))
     return fmt::format("{}, {} and {} would lie on one line, so that the figure would be flat", names.of(p[1]),
                        names.of(p[0]), names.of(p[2]));
+  if (unknown.kind == UnknownKind::excess && value.is_zero() && !proof.steps.empty()) {
+    const ProofStep& last = proof.steps.back();  // the triangle inequality, with both sides equal
+    const auto& corners = last.instance.places;
+    const bool lengths_only = std::all_of(workings.unknowns.difference(proof.goal[0].terms[0].first).terms.begin(),
+                                          workings.unknowns.difference(proof.goal[0].terms[0].first).terms.end(),
+                                          [&](const auto& t) { return workings.unknowns[t.first].kind == UnknownKind::length; });
+    if (corners.size() == 3 && last.instance.premises.empty() && lengths_only)
+      return fmt::format("{}, {} and {} would lie on one line, so that the figure would be flat", names.of(corners[0]),
+                         names.of(corners[1]), names.of(corners[2]));
+  }
   if (unknown.kind == UnknownKind::length && value.is_zero())
     return fmt::format("{} and {} would be one point", names.of(p[0]), names.of(p[1]));
   return {};
@@ -97,20 +107,15 @@ void list_conflict(const Statement& statement, const Conflict& conflict, Answer&
 
 // The proof may rest on more than the smallest set: then it is made again from that set alone.
 void prove_from_conflict(const Statements& statements, const Conflict& conflict, const std::vector<std::size_t>& used,
-                         const AttemptOptions& options, const Budget& budget, Answer& answer) {
+                         const Budget& budget, Answer& answer) {
   if (statements.size() > 1 || std::includes(conflict.givens.begin(), conflict.givens.end(), used.begin(), used.end())) return;
   std::vector<bool> kept(statements[0].givens.size(), false);
   for (const std::size_t g : conflict.givens) kept[g] = true;
   const Statement part = with_only(statements[0], kept);
   StageTimes times;
-  for (const bool join : {false, true}) {
-    AttemptOptions with = options;
-    with.join_points = join;
-    const Attempt again = attempt(part, {}, with, budget.share(0.5), times);
-    if (!again.contradiction || !trusted(*again.contradiction)) continue;
-    answer.proofs = {answer_proof(*again.contradiction, part, part.goals.empty() ? Goal() : part.goals[0], "", options)};
-    return;
-  }
+  const Attempt again = attempt(part, {}, conflict.with, budget.share(0.5), times);
+  if (again.contradiction && trusted(*again.contradiction))
+    answer.proofs = {answer_proof(*again.contradiction, part, part.goals.empty() ? Goal() : part.goals[0], "", conflict.with)};
 }
 
 void say_rounding(const Statements& statements, Drawn drawn, Answer& answer) {
@@ -136,7 +141,7 @@ void contradiction_found(const Statements& statements, const std::vector<Solved>
   answer.conflict_shown_by = "proof";
   if (auto drawn = drawn_within_rounding(statements, conflict->givens, budget.share(0.3)))
     return say_rounding(statements, std::move(*drawn), answer);
-  prove_from_conflict(statements, *conflict, used, options, budget, answer);
+  prove_from_conflict(statements, *conflict, used, budget, answer);
   if (const std::string why = flat(*attempt.contradiction, *attempt.workings, statements[0].names); !why.empty())
     answer.summary = "No figure can meet these givens: " + why + ".";
   if (const auto smaller = smaller_by_figures(statements, *conflict, options, budget.share(0.5))) {
@@ -145,7 +150,7 @@ void contradiction_found(const Statements& statements, const std::vector<Solved>
       if (std::find(smaller->givens.begin(), smaller->givens.end(), g) == smaller->givens.end())
         also += (also.empty() ? "" : "; ") + statements[0].givens[g].text;
     answer.summary += fmt::format(" The proof also uses: {}. Without it no figure was found either ({} tries).", also, smaller->tries);
-    conflict = smaller;
+    conflict->givens = smaller->givens;
     list_conflict(statements[0], *conflict, answer);
     answer.conflict_shown_by = "figures";
   }

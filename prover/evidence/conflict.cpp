@@ -91,18 +91,20 @@ bool clearly_excluded(const Statements& conflict, const AttemptOptions& options,
 std::optional<Conflict> conflict_by_proof(const Statements& statements, const std::vector<std::size_t>& used,
                                           const AttemptOptions& options, const Budget& budget) {
   AttemptOptions with = options;
+  with.join_points = with.inequalities = false;
   const auto conflicting = [&](const Kept& kept) { return excluded_by_chain(statements, kept, with, budget); };
   Kept kept = all_of(statements);
-  if (!conflicting(kept)) {
-    with.join_points = true;
-    if (!conflicting(kept)) return std::nullopt;
+  for (int further = 0; !conflicting(kept); ++further) {
+    with.inequalities = true;
+    if (further == 1) with.join_points = true;
+    if (further == 2) return std::nullopt;
   }
   std::vector<std::size_t> order;
   for (const bool cited : {false, true})
     for (std::size_t g = kept.size(); g-- > 0;)
       if ((std::find(used.begin(), used.end(), g) != used.end()) == cited) order.push_back(g);
   minimise(kept, order, budget, conflicting);
-  return Conflict{ConflictShownBy::proof, listed(kept), 0};
+  return Conflict{ConflictShownBy::proof, listed(kept), with, 0};
 }
 
 std::optional<Conflict> smaller_by_figures(const Statements& statements, const Conflict& proved, const AttemptOptions& options,
@@ -136,7 +138,7 @@ std::optional<Conflict> conflict_by_figures(const Statements& statements, const 
   for (std::size_t g = 0; g < kept.size(); ++g) order.push_back(g);
   minimise(kept, order, budget, conflicting);
   if (budget.exhausted()) return std::nullopt;
-  Conflict conflict{ConflictShownBy::suspicion, listed(kept), 0};
+  Conflict conflict{ConflictShownBy::suspicion, listed(kept), options, 0};
   const Statements part = with_only(statements, kept);
   const Drawn again = draw(part, last_starts, budget, 2);
   if (again.figure) return std::nullopt;  // hard to draw, but there it is

@@ -17,6 +17,7 @@ enum class ConflictShownBy { suspicion, proof, positions, figures };
 struct Conflict {
   ConflictShownBy shown_by = ConflictShownBy::suspicion;
   std::vector<std::size_t> givens;  // ascending
+  AttemptOptions with;              // proof: the options under which the chain shows it
   int tries = 0;                    // figures: starts of the search that found none
 };
 

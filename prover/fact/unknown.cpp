@@ -106,6 +106,22 @@ UnknownId UnknownTable::length(PointId a, PointId b) {
   return found_or_added({UnknownKind::length, {}, points, no_name});
 }
 
+UnknownId UnknownTable::excess(const Form& difference) {
+  std::string name;
+  for (const auto& [unknown, coefficient] : difference.terms)
+    name += coefficient.to_string() + "*" + std::to_string(unknown.value) + " ";
+  name += difference.constant.to_string();
+  const UnknownId id = found_or_added({UnknownKind::excess, {}, {}, name});
+  differences_.try_emplace(id, difference);
+  return id;
+}
+
+const Form& UnknownTable::difference(UnknownId excess) const {
+  static const Form none;
+  const auto found = differences_.find(excess);
+  return found == differences_.end() ? none : found->second;
+}
+
 UnknownId UnknownTable::find_length(PointId a, PointId b) const {
   const std::array points{std::min(a, b), std::max(a, b)};
   return found({UnknownKind::length, {}, points, no_name});
@@ -195,8 +211,28 @@ bool is_fact(const Form& form, const UnknownTable& unknowns) {
          !on_one_circle(form, unknowns).empty();
 }
 
+Form more_than_zero(const Form& difference, UnknownTable& unknowns) {
+  Form form = difference;
+  return form.add(Form::of(unknowns.excess(difference)), -1);
+}
+
+bool compares(const Form& form, const UnknownTable& unknowns) {
+  return std::any_of(form.terms.begin(), form.terms.end(),
+                     [&](const auto& term) { return unknowns[term.first].kind == UnknownKind::excess; });
+}
+
+bool is_positive(const Form& form, const UnknownTable& unknowns) {
+  return !form.is_zero() && form.constant.sign() >= 0 &&
+         std::all_of(form.terms.begin(), form.terms.end(), [&](const auto& term) {
+           const UnknownKind kind = unknowns[term.first].kind;
+           return term.second.sign() > 0 && kind != UnknownKind::number && kind != UnknownKind::fact;
+         });
+}
+
 std::string describe(const Unknown& u, const Names& names) {
   switch (u.kind) {
+    case UnknownKind::excess:
+      return "an excess";
     case UnknownKind::angle:
       return "∠" + names.of(u.points[1]) + names.of(u.points[0]) + names.of(u.points[2]);
     case UnknownKind::length:

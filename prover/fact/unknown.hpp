@@ -7,10 +7,13 @@
 //   length  two points, lowest id first
 //   number  x, y, …
 //   fact    kind and points, in canonical order (below)
+//   excess  by how much one side of an inequality is more than the other: AB > CD is AB − CD − excess = 0, and an
+//           excess is more than 0. One for each difference, so that the same inequality has the same excess.
 #pragma once
 #include <cstdint>
 #include <span>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "prover/fact/form.hpp"
@@ -39,13 +42,13 @@ enum class FactKind {
   tangent_through, // line (its first two points), touching point T, two more points of the circle, sorted
 };
 
-enum class UnknownKind { angle, length, number, fact };
+enum class UnknownKind { angle, length, number, fact, excess };
 
 struct Unknown {
   UnknownKind kind = UnknownKind::angle;
   FactKind fact = FactKind::parallel;  // for facts
   std::vector<PointId> points;         // angle: vertex, arm, arm (arms sorted); length: two; fact: as above
-  std::string name;                    // number
+  std::string name;                    // number; excess: its difference, for the table alone
   friend bool operator==(const Unknown&, const Unknown&) = default;
 };
 
@@ -56,6 +59,8 @@ class UnknownTable {
   UnknownId intern(UnknownKind kind, FactKind fact, std::span<const PointId> points);  // not for numbers
   UnknownId angle(PointId vertex, PointId arm, PointId other_arm);  // arms in any order
   UnknownId length(PointId a, PointId b);                           // ends in any order
+  UnknownId excess(const Form& difference);
+  const Form& difference(UnknownId excess) const;                   // of which this is the excess
   UnknownId find(const Unknown& unknown) const;  // not valid when absent, and the following
   UnknownId find(UnknownKind kind, FactKind fact, std::span<const PointId> points) const;
   UnknownId find_angle(PointId vertex, PointId arm, PointId other_arm) const;
@@ -76,6 +81,7 @@ class UnknownTable {
   void grow();
 
   std::vector<Unknown> unknowns_;
+  std::unordered_map<UnknownId, Form> differences_;  // by excess
   // Open addressing. An unknown of up to four points is its key, so that a question looks at no more than the slot; for
   // the others the key is a hash.
   struct Slot {
@@ -90,6 +96,12 @@ class UnknownTable {
 std::vector<PointId> on_one_circle(const Form& form, const UnknownTable& unknowns);
 // Facts have words, not an equation: one fact, or two points on one circle.
 bool is_fact(const Form& form, const UnknownTable& unknowns);
+
+// The inequality "difference > 0" as an equation.
+Form more_than_zero(const Form& difference, UnknownTable& unknowns);
+bool compares(const Form& form, const UnknownTable& unknowns);  // an excess occurs
+// A sum of angles, lengths and excesses with positive factors, and of a number not below 0; not nothing.
+bool is_positive(const Form& form, const UnknownTable& unknowns);
 
 std::string describe(const Unknown& unknown, const Names& names);
 std::string describe_equation(const Form& form, const UnknownTable& unknowns, const Names& names);

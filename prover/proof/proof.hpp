@@ -35,6 +35,7 @@ struct Proof {
   std::vector<ProofStep> steps;
   std::vector<Form> goal;               // each read as "= 0"
   std::vector<Combination> conclusion;  // one for each of `goal`
+  std::vector<Form> positive;           // what the goal says to be more than 0, which its equations show
   std::vector<SeenPosition> positions;  // every position that a step or the naming of a ray rests on
   Rational cost;
   bool contradiction = false;           // the goal is 1 = 0: the givens cannot all hold

@@ -67,6 +67,20 @@ void Board::close() {
   });
   line.uses.assign(uses.begin(), uses.end());
   line.rows = goal_rows(scene_.goal, proof.goal, known_, said_.given(), names_, scene_.statement.names);
+  if (proof.contradiction && nothing_said) {
+    ReadingLine givens_alone;
+    givens_alone.rule = "given";
+    givens_alone.reason = "given";
+    for (const int g : reading_.givens_used) {
+      const std::string& text = scene_.statement.givens[static_cast<std::size_t>(g)].text;
+      const bool last = g == reading_.givens_used.back();
+      givens_alone.rows.push_back(givens_alone.rows.empty() ? text : (last ? "but " : "and ") + text);
+    }
+    if (!givens_alone.rows.empty()) {
+      reading_.lines.push_back(std::move(givens_alone));
+      line.uses = {1};
+    }
+  }
   if (proof.contradiction) {
     line.rows = {"The givens cannot all hold."};
     line.reason = reading_.lines.size() > 1 ? "the lines above exclude each other" : "the line above cannot hold";

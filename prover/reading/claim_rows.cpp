@@ -39,7 +39,9 @@ class Writer {
   }
 
   ClaimRows write() {
-    if (open_.empty()) {
+    if (names_.compares(claim_)) {
+      compare();
+    } else if (open_.empty()) {
       if (!solve_for_letter()) exclude();
     } else if (open_.size() == 1) {
       solve_for_the_open_one();
@@ -154,6 +156,61 @@ class Writer {
     const std::string asked = options_.wanted.contains(t) ? names_.of(t) + " = " : "";
     out_.rows.push_back("so " + asked + known_.letter() + " = " + (names_.is_angle(t) ? degrees_text(out_.value) : number_text(out_.value)));
     return true;
+  }
+
+  // "∠KML > ∠KLM = 100°": one of the two is known.
+  void compare_two(int sign) {
+    UnknownId side[2];
+    for (const auto& [u, c] : claim_.terms)
+      if (!names_.is_excess(u)) side[c.sign() == sign ? 0 : 1] = u;
+    for (const int known : {1, 0})
+      if (const auto size = known_.size(side[known]); size && !known_.size(side[1 - known]))
+        out_.rows = {names_.of(side[1 - known]) + (known == 1 ? " > " : " < ") + names_.of(side[known]) + " = " + size_text(side[known], *size)};
+  }
+
+  // "KL + LM > KM", and when all numbers are known and do not fit: "but 1 + 2 = 3 is not more than 5".
+  void compare() {
+    out_.rows = {names_.inequality(claim_)};
+    std::string side[2];
+    Rational total[2];
+    int terms[2] = {0, 0}, sign = 0;
+    for (const auto& [u, c] : claim_.terms)
+      if (names_.is_excess(u)) sign = -c.sign();
+    for (const auto& [u, c] : claim_.terms) {
+      if (names_.is_excess(u)) continue;
+      const auto value = known_.value(u);
+      if (!value) {
+        const bool two = claim_.terms.size() == 3 && claim_.constant.is_zero();
+        if (two)
+          compare_two(sign);
+        else
+          out_.values_used.clear();
+        return;
+      }
+      const int s = c.sign() == sign ? 0 : 1;
+      append_size(side[s], true, magnitude(c), u);
+      total[s] += magnitude(c) * *value;
+      ++terms[s];
+    }
+    if (!claim_.constant.is_zero()) {
+      const int s = claim_.constant.sign() == sign ? 0 : 1;
+      append(side[s], true, amount(magnitude(claim_.constant)));
+      total[s] += magnitude(claim_.constant);
+      ++terms[s];
+    }
+    for (const int s : {0, 1})
+      if (side[s].empty()) side[s] = amount(0);
+    const auto full = [&](int s) { return terms[s] > 1 ? side[s] + " = " + amount(total[s]) : side[s]; };
+    const bool fits = total[0] > total[1];
+    if (fits) return;
+    if (terms[0] == 1 && terms[1] == 1) {
+      std::string both;
+      for (const auto& [u, c] : claim_.terms)
+        if (!names_.is_excess(u)) both += (both.empty() ? "but " : " and ") + names_.of(u) + " = " + size_text(u, *known_.size(u));
+      out_.rows.push_back(both);
+      return;
+    }
+    out_.rows.push_back("but " + full(0) + " is not more than " + full(1));
   }
 
   // All numbers are known. When they do not fit: "but 50° + 55° + 80° = 185°", "but 110° is not 45° + 75° = 120°".

@@ -97,9 +97,31 @@ std::string NameBook::sum(const Form& form) const {
   return text.empty() ? "0" : text;
 }
 
+// The sign of the excess tells which side is the larger one.
+std::string NameBook::inequality(const Form& form) const {
+  Form larger, smaller;
+  int sign = 0;
+  for (const auto& [u, c] : form.terms)
+    if (unknowns_[u].kind == UnknownKind::excess) sign = -c.sign();
+  const Rational turn(sign);
+  for (const auto& [u, c] : form.terms) {
+    if (unknowns_[u].kind == UnknownKind::excess) continue;
+    const Rational count = c * turn;
+    (count.sign() > 0 ? larger : smaller).terms.emplace_back(u, count.sign() > 0 ? count : -count);
+  }
+  const Rational constant = form.constant * turn;
+  (constant.sign() > 0 ? larger : smaller).constant = constant.sign() > 0 ? constant : -constant;
+  const auto side = [&](const Form& sum_of) {
+    const bool bare_angle = sum_of.terms.empty() && has_angle(form);
+    return bare_angle ? degrees_text(sum_of.constant) : sum(sum_of);
+  };
+  return side(larger) + " > " + side(smaller);
+}
+
 std::string NameBook::equation(const Form& form) const {
   if (form.terms.size() == 1 && form.constant.is_zero() && unknowns_[form.terms[0].first].kind == UnknownKind::fact)
     return of(form.terms[0].first);
+  if (compares(form)) return inequality(form);
   const bool degrees = has_angle(form);
   Form left, right;
   std::size_t positive = 0;

@@ -23,6 +23,10 @@ class NameBook {
   const std::vector<UnknownId>& numbers() const { return numbers_; }  // x, y, … as far as the problem uses them
   // "∠KLM + ∠LMK = 180°": positive terms left, in the order of the form.
   std::string equation(const Form& form) const;
+  // "∠KLM > ∠KML": of a form with an excess.
+  std::string inequality(const Form& form) const;
+  bool compares(const Form& form) const { return prover::compares(form, unknowns_); }
+  bool is_excess(UnknownId unknown) const { return unknowns_[unknown].kind == UnknownKind::excess; }
   // One side of an equation: 3∠KLM + 20°.
   std::string sum(const Form& form) const;
   bool has_angle(const Form& form) const;

@@ -1,5 +1,7 @@
 #include "prover/rule/lint.hpp"
 
+#include <algorithm>
+
 #include "prover/language/phrase_points.hpp"
 #include "prover/rule/wording.hpp"
 
@@ -45,6 +47,20 @@ void lint_variables(const Rule& rule, std::vector<Diagnostic>& out) {
   }
 }
 
+// Such a rule is matched by triangles alone (chain/inequalities.hpp): it has triangles and relations among its givens, and
+// concludes inequalities and nothing else.
+bool by_inequalities(const Rule& rule) {
+  const auto compares = [](const Phrase& phrase) {
+    const auto& comparisons = phrase.relation.comparisons;
+    return !comparisons.empty() && std::none_of(comparisons.begin(), comparisons.end(), [](Comparison c) { return c == Comparison::equal; });
+  };
+  return std::all_of(rule.then.begin(), rule.then.end(), compares) &&
+         std::all_of(rule.given.begin(), rule.given.end(), [](const Phrase& phrase) {
+           return phrase.predicate == Predicate::triangle || phrase.predicate == Predicate::relation;
+         }) &&
+         std::any_of(rule.given.begin(), rule.given.end(), [](const Phrase& phrase) { return phrase.predicate == Predicate::triangle; });
+}
+
 // A phrase stands where it is tested in full. Anything else would be a condition that nobody checks, and the
 // rule would conclude too much.
 void lint_parts(const Rule& rule, std::vector<Diagnostic>& out) {
@@ -72,6 +88,7 @@ void lint_parts(const Rule& rule, std::vector<Diagnostic>& out) {
     if (!part_of(phrase.predicate).then)
       refuse(phrase, "a rule cannot conclude this",
              "conclude an equation or a fact, for a straight line `collinear: A, B, C`");
+  if (by_inequalities(rule)) return;
   for (const auto* phrases : {&rule.given, &rule.then})
     for (const Phrase& phrase : *phrases)
       for (const Comparison comparison : phrase.relation.comparisons)

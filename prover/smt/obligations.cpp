@@ -73,6 +73,8 @@ Obligations obligations_of(const Proof& proof, const UnknownTable& unknowns) {
     result.list.push_back(std::move(obligation));
     whole.claims.push_back(&proof.goal[g]);
   }
+  if (!known(proof.positive, unknowns)) return malformed("the goal speaks of an unknown that is not in the table");
+  for (const Form& difference : proof.positive) whole.positive.push_back(&difference);
   result.list.push_back(std::move(whole));
   return result;
 }

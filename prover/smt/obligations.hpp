@@ -14,6 +14,7 @@ struct Obligation {
   std::string name;                 // "step 3, premise 1"
   std::vector<const Form*> from;    // each "= 0"
   std::vector<const Form*> claims;  // denied: at least one of them is not 0
+  std::vector<const Form*> positive;  // denied too: one of them is not more than 0
   bool whole = false;               // with 0 < angle < 180 and 0 < length
   bool denies = true;               // false: `from` alone is impossible (a contradiction proof)
 };

@@ -39,6 +39,7 @@ class Query {
     if (obligation.denies) {
       z3::expr_vector broken(z3_.context);
       for (const Form* claim : obligation.claims) broken.push_back(value(*claim) != 0);
+      for (const Form* claim : obligation.positive) broken.push_back(value(*claim) <= 0);
       all.push_back(z3::mk_or(broken));
     }
     return z3::mk_and(all);
@@ -50,8 +51,9 @@ class Query {
     std::vector<UnknownId> used;
     for (const Form* form : obligation.from)
       for (const auto& term : form->terms) used.push_back(term.first);
-    for (const Form* form : obligation.claims)
-      for (const auto& term : form->terms) used.push_back(term.first);
+    for (const auto* claims : {&obligation.claims, &obligation.positive})
+      for (const Form* form : *claims)
+        for (const auto& term : form->terms) used.push_back(term.first);
     std::sort(used.begin(), used.end());
     used.erase(std::unique(used.begin(), used.end()), used.end());
     for (const UnknownId unknown : used) {
@@ -61,6 +63,7 @@ class Query {
           require(variable(unknown) < 180);
           break;
         case UnknownKind::length:
+        case UnknownKind::excess:
           require(variable(unknown) > 0);
           break;
         case UnknownKind::number:

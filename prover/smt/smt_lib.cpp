@@ -71,6 +71,8 @@ class Writer {
       case UnknownKind::length:
         name = "length" + listed(unknown.points);
         break;
+      case UnknownKind::excess:
+        break;  // by its index
       case UnknownKind::number:
         name = "number_" + unknown.name;
         break;
@@ -135,16 +137,20 @@ std::string question(const Obligation& obligation, const Writer& writer, const U
     denial += " (not (= " + writer.value(*claim) + " 0.0))";
     for (const auto& term : claim->terms) used.insert(term.first);
   }
+  for (const Form* claim : obligation.positive) {
+    denial += " (<= " + writer.value(*claim) + " 0.0)";
+    for (const auto& term : claim->terms) used.insert(term.first);
+  }
   if (obligation.whole) {
     for (const UnknownId unknown : used) {
       if (unknowns[unknown].kind == UnknownKind::angle)
         text += assertion("(< 0.0 " + writer.symbol(unknown) + " 180.0)");
-      if (unknowns[unknown].kind == UnknownKind::length)
+      if (unknowns[unknown].kind == UnknownKind::length || unknowns[unknown].kind == UnknownKind::excess)
         text += assertion("(< 0.0 " + writer.symbol(unknown) + ")");
     }
   }
   if (obligation.denies)
-    text += assertion(obligation.claims.size() == 1 ? denial.substr(1) : "(or" + denial + ")");
+    text += assertion(obligation.claims.size() + obligation.positive.size() == 1 ? denial.substr(1) : "(or" + denial + ")");
   return text + "(check-sat)\n(pop 1)\n";
 }
 
@@ -159,7 +165,7 @@ std::string smt_lib(const Proof& proof, const UnknownTable& unknowns, const Name
       "(set-logic QF_LRA)\n(set-info :status unsat)\n";
   std::set<UnknownId> used;
   for (const Obligation& obligation : obligations.list) {
-    for (const auto* forms : {&obligation.from, &obligation.claims})
+    for (const auto* forms : {&obligation.from, &obligation.claims, &obligation.positive})
       for (const Form* form : *forms)
         for (const auto& term : form->terms) used.insert(term.first);
   }

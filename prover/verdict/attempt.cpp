@@ -31,6 +31,7 @@ Arrangement arrange(const Statement& statement, const std::vector<Sketch>& views
 
 // "∠KLM = −10°": the value that a forced size cannot have.
 std::string impossible_value(const Form& form, const UnknownTable& unknowns, const Names& names) {
+  if (compares(form, unknowns)) return {};
   if (form.terms.size() > 1) return describe_equation(form, unknowns, names);
   const Unknown& unknown = unknowns[form.terms[0].first];
   const Rational value = -form.constant / form.terms[0].second;
@@ -112,6 +113,7 @@ std::shared_ptr<Workings> worked_out(const Statement& statement, const std::vect
   for (const Goal& goal : statement.goals) note_goal(goal, workings->arrangement, workings->unknowns);
   ChainOptions chain;
   chain.allowed = options.allowed;
+  chain.inequalities = options.inequalities;
   workings->saturation =
       saturate(statement, workings->arrangement, options.catalogue, workings->unknowns, {}, chain, budget);
   return workings;
@@ -160,7 +162,7 @@ Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, co
         goal_forms(goal, saturation.closure, arrangement, unknowns, statement.names));
     result.unsupported_goal |= forms.unsupported;
     if (forms.reached)
-      result.goals[i] = prove_claim(saturation, {goal, forms.forms, forms.positions, false}, scene, budget, times);
+      result.goals[i] = prove_claim(saturation, {goal, forms.forms, forms.positions, false, forms.positive}, scene, budget, times);
     if (result.goals[i]) {
       result.goals[i]->value = forms.value;
       result.goals[i]->number = forms.number;

@@ -69,6 +69,7 @@ CheckedProof checked_proof(const GoalSearch& search, LightSet light, const Claim
     result.proof = assemble(order_for_reading(std::move(members), claim.forms), claim.forms, scene.unknowns, scene.arrangement);
     for (const Position& p : claim.positions) result.proof.positions.push_back({p, scene.arrangement.source(p)});
     result.proof.contradiction = claim.contradiction;
+    result.proof.positive = claim.positive;
     cite_goal_orders(claim.goal, scene.arrangement, result.proof);
     result.reading = reading_of(result.proof, scene.statement, claim.goal, scene.options.catalogue, scene.unknowns,
                                 scene.arrangement, scene.options.wording);

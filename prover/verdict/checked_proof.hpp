@@ -21,6 +21,7 @@ struct AttemptOptions {
   Measure measure = Measure::classroom;
   Register wording = Register::plain;
   bool join_points = false;
+  bool inequalities = false;  // rules that speak by "greater" and "less" too
 };
 
 struct CheckedProof {
@@ -67,6 +68,7 @@ struct Claim {
   const std::vector<Form>& forms;  // empty: 0 = 1
   const std::vector<Position>& positions;
   bool contradiction = false;
+  std::vector<Form> positive = {};  // differences that the claim says to be more than 0; `forms` shows them so
 };
 
 // The claim as the search sees it: candidate i of the problem is instance i.

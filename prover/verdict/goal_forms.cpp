@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "prover/algebra/positive.hpp"
+#include "prover/chain/inequalities.hpp"
 #include "prover/statement/meaning.hpp"
 
 namespace prover {
@@ -71,6 +73,17 @@ bool follows(const Meaning& meaning, const LinearSystem& closure) {
   return std::all_of(meaning.forms.begin(), meaning.forms.end(), [&](const Form& f) { return closure.entails(f); });
 }
 
+// "KL > KM": what the difference equals by the closure, when that is a sum of positive sizes.
+void prove_inequalities(const Phrase& claim, const LinearSystem& closure, const Arrangement& arrangement,
+                        UnknownTable& unknowns, GoalForms& goal) {
+  for (Form& difference : given_differences(claim, arrangement, unknowns)) {
+    const auto sum = as_positive_sum(difference, closure, unknowns);
+    if (sum) goal.forms.push_back(Form(difference).add(*sum, -1));
+    goal.open_comparison |= !sum;
+    goal.positive.push_back(std::move(difference));
+  }
+}
+
 void prove_claim(const Phrase& claim, const LinearSystem& closure, const Arrangement& arrangement,
                  UnknownTable& unknowns, const Names& names, GoalForms& goal) {
   Meaning meaning = meaning_of(claim, arrangement, unknowns);
@@ -79,6 +92,16 @@ void prove_claim(const Phrase& claim, const LinearSystem& closure, const Arrange
       Meaning one = meaning_of(isosceles_at(claim, apex), arrangement, unknowns);
       if (apex == 0 || follows(one, closure)) meaning = std::move(one);
     }
+  const auto& comparisons = claim.relation.comparisons;
+  const auto compared = static_cast<std::size_t>(
+      std::count_if(comparisons.begin(), comparisons.end(), [](Comparison c) { return c != Comparison::equal; }));
+  if (compared > 0 && !meaning.degenerate) {
+    const std::size_t before = goal.positive.size();
+    prove_inequalities(claim, closure, arrangement, unknowns, goal);
+    goal.unsupported |= goal.positive.size() - before != compared;
+    goal.forms.insert(goal.forms.end(), meaning.forms.begin(), meaning.forms.end());
+    return;
+  }
   const bool says_nothing = meaning.forms.empty() && meaning.positions.empty();
   if (meaning.unsupported || meaning.degenerate ||
       (says_nothing && claim.predicate != Predicate::collinear && claim.predicate != Predicate::on_line)) {
@@ -136,7 +159,7 @@ GoalForms goal_forms(const Goal& goal, const LinearSystem& closure, const Arrang
     return result;
   }
   for (const Phrase& claim : goal.claims) prove_claim(claim, closure, arrangement, unknowns, names, result);
-  result.reached = !result.unsupported && result.missing_position.empty() &&
+  result.reached = !result.unsupported && !result.open_comparison && result.missing_position.empty() &&
                    std::all_of(result.forms.begin(), result.forms.end(),
                                [&](const Form& f) { return closure.entails(f); });
   return result;

@@ -20,6 +20,8 @@ struct GoalForms {
   std::vector<Position> positions;
   std::string value;                // find: exact, "62" or "90 + 1/2 ∠BAC"
   std::optional<Rational> number;   // find: when it is a number
+  std::vector<Form> positive;       // differences that are to be more than 0: `forms` shows each equal to a positive sum
+  bool open_comparison = false;     // one of them is not known to be
   std::string missing_position;     // a position of the claim that is not known, in words
 };
 

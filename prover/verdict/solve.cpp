@@ -4,6 +4,7 @@
 #include <set>
 
 #include "prover/base/log.hpp"
+#include "prover/chain/inequalities.hpp"
 #include "prover/language/phrase_points.hpp"
 
 namespace prover {
@@ -92,6 +93,25 @@ std::vector<std::size_t> all_of(const std::vector<Sketch>& figures) {
   return all;
 }
 
+// No figure was found, perhaps because there is none: with inequalities, or with named points joined, a conflict may show.
+std::optional<Attempt> hidden_conflict(const Statement& statement, const AttemptOptions& options, const Budget& budget,
+                                       StageTimes& times) {
+  AttemptOptions further = options;
+  further.inequalities = true;
+  for (const bool join : {false, true}) {
+    further.join_points = join;
+    Attempt one = attempt(statement, {}, further, budget.share(0.6), times);
+    if (one.contradiction && trusted(*one.contradiction)) return one;
+  }
+  return std::nullopt;
+}
+
+bool asks_for_inequality(const Statement& statement) {
+  return std::any_of(statement.goals.begin(), statement.goals.end(), [](const Goal& goal) {
+    return std::any_of(goal.claims.begin(), goal.claims.end(), has_inequality);
+  });
+}
+
 }  // namespace
 
 std::set<Position> seen_positions(const Proof& proof) {
@@ -118,8 +138,10 @@ std::vector<Sketch> figures_against(const Statement& statement, const Position& 
   return found;
 }
 
-Solved solve(const Statement& statement, const AttemptOptions& options, const Budget& budget, StageTimes& times,
+Solved solve(const Statement& statement, const AttemptOptions& given_options, const Budget& budget, StageTimes& times,
              double& sketch_ms) {
+  AttemptOptions options = given_options;
+  options.inequalities = options.inequalities || asks_for_inequality(statement);
   Solved solved;
   auto keep = [&](Attempt&& one) {
     solved.cases.clear();
@@ -136,16 +158,16 @@ Solved solve(const Statement& statement, const AttemptOptions& options, const Bu
     exists.wanted = 1;
     exists.seek_arrangements = false;
     if (first.all_reached) solved.figures = timed_sketch(statement, budget.share(0.5), exists, sketch_ms);
+    if (first.all_reached && solved.figures.sketches.empty())
+      if (auto conflict = hidden_conflict(statement, options, budget, times)) first = std::move(*conflict);
     keep(std::move(first));
     return solved;
   }
   solved.figures = timed_sketch(statement, budget.share(0.4), {}, sketch_ms);
   const auto& figures = solved.figures.sketches;
-  if (figures.empty()) {  // perhaps because there is none: with named points joined a conflict may show
-    AttemptOptions joined = options;
-    joined.join_points = true;
-    Attempt second = attempt(statement, {}, joined, budget.share(0.6), times);
-    keep(settled(second) ? std::move(second) : std::move(first));
+  if (figures.empty()) {
+    auto conflict = hidden_conflict(statement, options, budget, times);
+    keep(conflict ? std::move(*conflict) : std::move(first));
     return solved;
   }
   // Drawn lines, then named points joined; again when a challenge finds a figure that shows something else.

@@ -23,6 +23,16 @@ UnknownId image_of(UnknownId id, const Exchange& exchange, const Arrangement& ar
   switch (u.kind) {
     case UnknownKind::number:
       return id;
+    case UnknownKind::excess: {
+      const Form difference = unknowns.difference(id);
+      Form image = Form::number(difference.constant);
+      for (const auto& [part, factor] : difference.terms) {
+        const UnknownId other = image_of(part, exchange, arrangement, unknowns);
+        if (!other.valid()) return {};
+        image.add(Form::of(other), factor);
+      }
+      return unknowns.excess(image);
+    }
     case UnknownKind::length:
       return unknowns.intern({UnknownKind::length, {}, {std::min(p[0], p[1]), std::max(p[0], p[1])}, {}});
     case UnknownKind::angle: {
@@ -80,6 +90,7 @@ class Search {
     const auto& p = u.points;
     switch (u.kind) {
       case UnknownKind::number:
+      case UnknownKind::excess:
         return {};
       case UnknownKind::length:
         return {{'e', p}};

@@ -3,6 +3,8 @@
 // A meaning has words only, so what it explains may come by any rule.
 #include <algorithm>
 
+#include "prover/algebra/positive.hpp"
+#include "prover/chain/inequalities.hpp"
 #include "prover/chain/saturate.hpp"
 #include "prover/rule/rule.hpp"
 #include "prover/statement/figure_text.hpp"
@@ -40,8 +42,12 @@ bool follows(const Drawn& d, RuleId only) {
   Arrangement arrangement(figure_text(statement), std::move(views));
   arrangement.freeze();
   UnknownTable unknowns;
-  std::vector<Form> goal;
+  std::vector<Form> goal, positive;
   for (const Phrase& claim : d.claims) {
+    if (has_inequality(claim)) {
+      for (Form& difference : given_differences(claim, arrangement, unknowns)) positive.push_back(std::move(difference));
+      continue;
+    }
     const Meaning meaning = meaning_of(claim, arrangement, unknowns);
     REQUIRE_FALSE(meaning.degenerate);
     REQUIRE_FALSE(meaning.unsupported);
@@ -51,10 +57,13 @@ bool follows(const Drawn& d, RuleId only) {
   for (const Rule& rule : catalogue.rules)
     options.allowed.push_back(catalogue[only].meaning || is_allowed(rule));
   options.allowed[only.index()] = true;
+  options.inequalities = !positive.empty();
   const Saturation saturation =
       saturate(statement, arrangement, catalogue, unknowns, goal, options, Budget::seconds(5));
   for (const Form& form : goal)
     if (!saturation.closure.entails(form)) return false;
+  for (const Form& difference : positive)
+    if (!as_positive_sum(difference, saturation.closure, unknowns)) return false;
   return true;
 }
 
