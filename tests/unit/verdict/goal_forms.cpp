@@ -62,10 +62,13 @@ TEST_CASE("a claim about position that is not known says which one is missing") 
   CHECK(known.missing_position.empty());
 }
 
-TEST_CASE("an inequality is not supported as a goal, an equation is") {
+TEST_CASE("an inequality is reached when the difference is a sum of positive sizes") {
   Chained told(isosceles);
-  const GoalForms less = forms(told, goal(told, "angle KLM < angle LKM"));
-  CHECK(less.unsupported);
-  CHECK_FALSE(less.reached);
+  const GoalForms open = forms(told, goal(told, "angle KLM < angle KML"));  // they are equal
+  CHECK_FALSE(open.reached);
+  CHECK(open.open_comparison);
+  const GoalForms part = forms(told, goal(told, "angle KLM + angle LKM > angle KML"));
+  CHECK(part.reached);
+  CHECK(part.positive.size() == 1);
   CHECK_FALSE(forms(told, goal(told, "angle KLM = angle LKM")).unsupported);
 }
