@@ -11,7 +11,8 @@ std::optional<Quantity> quantity_of(const Unknown& unknown) {
     case UnknownKind::angle: return Angle{unknown.points[1], unknown.points[0], unknown.points[2]};
     case UnknownKind::length: return Segment{unknown.points[0], unknown.points[1]};
     case UnknownKind::number: return Number{unknown.name};
-    case UnknownKind::fact: break;
+    case UnknownKind::fact:
+    case UnknownKind::excess: break;
   }
   return std::nullopt;
 }
