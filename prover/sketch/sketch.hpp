@@ -28,11 +28,11 @@ struct Sketch {
 
 struct SketchOptions {
   int wanted = 8;             // so many sketches; with seek_arrangements, those that show most
-  int starts = 200;           // give up after so many starts
+  int starts = 300;           // give up after so many starts
   std::uint64_t seed = 1;     // same seed, same sketches, on every machine
   bool seek_arrangements = true;  // also start from mirrored, swapped and flipped parts of sketches found
                                   // before, so that different arrangements allowed by the givens turn up
-  int patience = 32;          // stop after so many starts that bring nothing new
+  int patience = 100;         // stop after so many starts that bring nothing new
 };
 
 struct SketchReport {
