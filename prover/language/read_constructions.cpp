@@ -84,7 +84,7 @@ void Reader::drawn_cevian(const Node& node) {
 
 void Reader::drawn_bisector(const Node& node) {
   const ReadAngle whole = angle(*node.child(Part::angle));
-  if (whole.letters.size() != 3) return;
+  if (arms_of(whole, node.span).size() != 3) return;
   const std::vector<const Node*> meetings = meetings_of(node);
   Placed end{};
   if (const Node* named = line_node(node)) {

@@ -50,7 +50,7 @@ void Reader::on_line(Placed point, const Node& node, Span span) {
 }
 
 void Reader::bisects(const Line& subject, const ReadAngle& angle, Span span) {
-  if (angle.letters.size() != 3) return;  // a mistake, already told
+  if (arms_of(angle, span).size() != 3) return;  // a mistake, told
   const Placed corner = angle.letters[1];
   if (subject.a.id != corner.id && subject.b.id != corner.id) {
     draft_.error(span,

@@ -57,7 +57,7 @@ std::vector<Placed> Reader::points(const Node& node) {
     return {read.a, read.b};
   }
   if (node.part == Part::angle || node.part == Part::exterior || node.part == Part::angle_between)
-    return angle(node).letters;
+    return arms_of(angle(node), node.span);
   std::vector<Placed> row;
   for (const Node& child : node.children) {
     for (const Placed& one : points(child)) row.push_back(one);
@@ -176,6 +176,15 @@ ReadAngle Reader::angle(const Node& node) {
   }
   read.letters = {{read.angle.arm1, span}, row[0], {read.angle.arm2, span}};
   return read;
+}
+
+// The letters of an angle whose arms are meant. An exterior angle named by its corner has an arm without a letter.
+std::vector<Placed> Reader::arms_of(const ReadAngle& angle, Span span) {
+  if (!angle.angle.exterior) return angle.letters;
+  const std::string corner = draft_.names.of(angle.angle.vertex);
+  draft_.error(span, "the arms of the exterior angle at " + corner + " have no letters yet",
+               "produce a side beyond " + corner + " to a new point and name the angle with three letters");
+  return {};
 }
 
 ReadCircle Reader::circle(const Node& node) {

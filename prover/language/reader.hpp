@@ -37,6 +37,7 @@ class Reader {
   std::vector<Placed> letters(const Node& node);  // the points directly under it
   std::vector<Placed> points(const Node& node);   // all under it, lines and angles spelled out
   Line line(const Node& node);
+  std::vector<Placed> arms_of(const ReadAngle& angle, Span span);
   ReadAngle angle(const Node& node);
   Angle corner_of(const std::vector<Placed>& polygon, Placed corner, Span span);
   ReadCircle circle(const Node& node);

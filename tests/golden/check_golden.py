@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Compares pages with the approved ones beside this file, byte by byte: of the examples in all three layouts and with their
-ways, and the proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
+ways, the reports on the worksheet, and the proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
 
     python3 tests/golden/check_golden.py [--update] build/anglewright
 
@@ -14,6 +14,7 @@ from pathlib import Path
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
 BOARD = {"txt": ["prove"]}
+REPORT = {"txt": ["solvable"]}
 PAGES = {**BOARD, "paragraph.txt": ["prove", "--layout", "paragraph"], "md": ["prove", "--format", "markdown"],
          "ways.txt": ["ways"], "ways.md": ["ways", "--variants", "--format", "markdown"]}
 
@@ -22,6 +23,8 @@ def problems():
     """Each problem with its pages, and where they are kept."""
     for example in sorted((ROOT / "frontend" / "examples").glob("*.aw")):
         yield example, PAGES, HERE
+    for problem in sorted((ROOT / "frontend" / "examples" / "worksheet").glob("*.aw")):
+        yield problem, REPORT, HERE / "worksheet"
     for figure in sorted((HERE / "figures").glob("*.aw")):
         yield figure, BOARD, HERE / "figures"
 

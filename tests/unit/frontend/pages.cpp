@@ -26,7 +26,7 @@ TEST_CASE("an answer as JSON keeps its keys in order, lists even when empty, and
   answer.stop = "saturated";
   CHECK(json_line(answer_json(answer, "", false)) ==
         R"({"verdict":"unknown","summary":"Nothing.","read_as":[],"proofs":[],"figures":[],"conflict":[],"missing":[],)"
-        R"("unlock":[],"cases":[],"stop":"saturated","checks_disagree":false,"diagnostics":[]})");
+        R"("settled_by":[],"in_terms_of":[],"unlock":[],"cases":[],"stop":"saturated","checks_disagree":false,"diagnostics":[]})");
   answer.summary = "stray \xFF byte";
   CHECK(json_line(answer_json(answer, "", false)).find("stray \xEF\xBF\xBD byte") != std::string::npos);
 }

@@ -74,3 +74,12 @@ TEST_CASE("points are capital letters") {
   REQUIRE(found.size() == 1);
   CHECK(found[0].way_out == "\"KLM\"");
 }
+
+TEST_CASE("the bisector of an exterior angle needs an angle with letters, and is not taken for the interior one") {
+  const auto found = mistakes("triangle: KLM\nKQ bisects the exterior angle at K\nfind: angle QKM");
+  REQUIRE_FALSE(found.empty());
+  CHECK(found[0].message.find("exterior angle at K") != std::string::npos);
+  CHECK(mistakes("triangle: KLM\nKQ bisects angle K\nfind: angle QKM").empty());
+  CHECK(mistakes("triangle: KLM\nLK is produced to P\nKQ bisects angle PKM\nfind: angle QKM").empty());
+  CHECK(mistakes("triangle: KLM\nthe exterior angle at K = 100\nfind: angle KLM").empty());
+}
