@@ -51,6 +51,7 @@ std::string steps_of(const Answer& answer) {
 
 // The chapter of the course after which a class can do it, with its last theorem needed.
 std::string chapter_of(const Answer& answer, const prover::Catalogue& catalogue) {
+  if (answer.verdict != Verdict::proved && answer.verdict != Verdict::depends_on_figure) return "";
   std::vector<prover::RuleId> cited;
   for (const AnswerProof& proof : answer.proofs)
     for (const std::string& id : proof.rules)
@@ -84,6 +85,8 @@ std::string remarks_of(const Answer& answer) {
       break;
     }
   if (!answer.conflict.empty()) remarks.push_back("these exclude each other: " + listed(answer.conflict));
+  const auto mended = std::find_if(answer.repair.begin(), answer.repair.end(), [](const auto& r) { return !r.instead.empty(); });
+  if (mended != answer.repair.end()) remarks.push_back("for example, " + mended->text);
   if (answer.verdict == Verdict::depends_on_figure && !cases_told) {
     std::string cases;
     for (const auto& one : answer.cases)

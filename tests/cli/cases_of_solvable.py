@@ -101,6 +101,7 @@ class FolderOfProblems(TestCase):
         self.assertEqual(rows["5"], "beyond what is taught")
         self.assertEqual(rows["6"], "false")
         self.assertEqual(rows["7"], "solvable")
+        self.assertEqual(rows["9"], "beyond what is taught")
         self.assertIn("| Problem |", run("batch", "--format", "markdown", WORKSHEET).out)
 
     def test_json_lines_name_the_files(self):

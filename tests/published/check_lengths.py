@@ -27,6 +27,7 @@ KNOWN_SHORTER = {
     "thm-tangent-angle-supplement": ONCE + "two tangents, each at right angles to its radius",
     "thm-excentre-angle": ONCE + "two outer angles",
     "thm-two-equilateral-triangles": "the angles of the equilateral triangles and the bow-tie's second sum are not listed",
+    "oly-imo-1994-2": "that WF is perpendicular to DF, by symmetry in DW, is not listed",
     "oly-midpoint-tangents": "that the feet and V, W are concyclic, and what follows for the angle at E, is not listed",
     "oly-nine-point-feet": "'the altitude bisects the angle of the feet triangle' is listed as one reason",
     "oly-usajmo-2011-5": "five concyclic points are listed as one reason; ours is not proved to be shortest",
