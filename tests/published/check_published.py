@@ -16,6 +16,9 @@ from fractions import Fraction
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
+sys.path.insert(0, str(HERE))
+from measured import Figure  # noqa: E402
+
 EXPECTED = HERE / "expected_to_hold.txt"
 
 PLAIN = "classroom, without circle"
@@ -64,6 +67,19 @@ def same_value(text, expected):
         return False
 
 
+def evidence_holds(item, answer):
+    """Do the figures behind "false", "undetermined" and "depends-on-figure" meet the givens, measured anew, and show it?"""
+    if answer["verdict"] not in ("false", "undetermined", "depends-on-figure"):
+        return True
+    figures = [Figure(figure["points"]) for figure in answer["figures"]]
+    if not figures or any(figure.meets(item["facts"]) > 1e-8 for figure in figures):
+        return False
+    if answer["verdict"] == "false":
+        return not any(figure.holds(item["ask"], item["facts"]) for figure in figures)
+    values = [figure.value(item["ask"], item["facts"]) for figure in figures]
+    return max(values) - min(values) > 1e-2
+
+
 def judge(item, answer):
     """What came of the item, and a word about it."""
     verdict, expected = answer["verdict"], item["answer"]
@@ -77,6 +93,8 @@ def judge(item, answer):
     said = verdict + (" " + answer["value"] if "value" in answer else "")
     if expected in (False, "undetermined", "contradictory") and "evidence" in answer:
         return WRONG, f"{said}: certified by {answer['evidence']}"
+    if expected in (False, "undetermined") and not evidence_holds(item, answer):
+        return WRONG, f"{said}, but its figures do not show it"
     if expected is False:
         return (WRONG if verdict == "proved" else RIGHT if verdict == "false" else HONEST), said
     if expected == "undetermined":
