@@ -37,6 +37,23 @@ std::string page_of(const prover::Answer& answer, const AnswerArguments& argumen
 
 }  // namespace
 
+std::optional<Answered> answered(const std::string& file, const Setting& setting, Session& session) {
+  const Input input = read_text(file, session.interrupt.token());
+  if (!input.text) {
+    write_message(input.mistake);
+    return std::nullopt;
+  }
+  Answered result{*input.text, {}};
+  {
+    const Progress progress(session.quiet, [](int seconds) {
+      return fmt::format("working, {} s (Ctrl-C ends the search and shows what is established)", seconds);
+    });
+    result.answer = setting.prove(result.text, session.interrupt.token());
+  }
+  show_diagnostics(result.answer, file, result.text);
+  return result;
+}
+
 int answer_problem(const AnswerArguments& arguments, const std::optional<prover::WaysOptions>& ways, Session& session) {
   auto setting = setting_of(arguments.problem);
   if (!setting) return status_mistake;
@@ -47,25 +64,15 @@ int answer_problem(const AnswerArguments& arguments, const std::optional<prover:
     if (!with) return status_mistake;
     setting->options.ways->with = *with;
   }
-  const Input input = read_text(arguments.file, session.interrupt.token());
-  if (!input.text) {
-    write_message(input.mistake);
-    return status_mistake;
-  }
-  prover::Answer answer;
-  {
-    const Progress progress(session.quiet, [](int seconds) {
-      return fmt::format("working, {} s (Ctrl-C ends the search and shows what is established)", seconds);
-    });
-    answer = setting->prove(*input.text, session.interrupt.token());
-  }
-  show_diagnostics(answer, arguments.file, *input.text);
+  const auto solved = answered(arguments.file, *setting, session);
+  if (!solved) return status_mistake;
+  const auto& [text, answer] = *solved;
   int status = status_of(answer);
   // Proved, but in no way that was asked for: nothing of that is shown.
   if (status == status_proved && !answer.ways.empty() && answer.proofs.empty()) status = status_other;
   std::string page;
   if (arguments.json) {
-    page = json_page(answer_json(answer, *input.text, arguments.problem.times));
+    page = json_page(answer_json(answer, text, arguments.problem.times));
   } else if (status != status_mistake) {
     page = page_of(answer, arguments, *setting);
   }

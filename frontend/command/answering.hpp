@@ -1,6 +1,7 @@
 // What the commands that answer one problem have in common: the options, the walk, the page or the JSON.
 #pragma once
 #include <optional>
+#include <string>
 
 #include "frontend/command/command.hpp"
 #include "frontend/command/problem_options.hpp"
@@ -17,6 +18,14 @@ struct AnswerArguments {
   std::string format = "text";
   std::string reader = "teacher";
 };
+
+// One problem read and answered, with progress on a terminal and its mistakes shown. Nothing when the file cannot be read,
+// which it says.
+struct Answered {
+  std::string text;
+  prover::Answer answer;
+};
+std::optional<Answered> answered(const std::string& file, const Setting& setting, Session& session);
 
 void declare(CLI::App& app, AnswerArguments& arguments);
 // The exit status. `ways`: all ideas instead of one proof; its rule names are looked up here.

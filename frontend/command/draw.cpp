@@ -5,11 +5,9 @@
 
 #include <memory>
 
-#include "frontend/command/input.hpp"
+#include "frontend/command/answering.hpp"
 #include "frontend/command/output.hpp"
 #include "frontend/command/picture_of.hpp"
-#include "frontend/command/problem_options.hpp"
-#include "frontend/command/progress.hpp"
 #include "frontend/command/status.hpp"
 #include "frontend/drawing/draw.hpp"
 #include "frontend/drawing/svg.hpp"
@@ -27,18 +25,9 @@ struct DrawArguments {
 int run_draw(const DrawArguments& arguments, Session& session) {
   const auto setting = setting_of(arguments.problem);
   if (!setting) return status_mistake;
-  const Input input = read_text(arguments.file, session.interrupt.token());
-  if (!input.text) {
-    write_message(input.mistake);
-    return status_mistake;
-  }
-  prover::Answer answer;
-  {
-    const Progress progress(session.quiet, [](int seconds) { return fmt::format("working, {} s (Ctrl-C ends the work)", seconds); });
-    answer = setting->prove(*input.text, session.interrupt.token());
-  }
-  for (const prover::Diagnostic& mistake : answer.diagnostics)
-    fmt::print(stderr, "{}", prover::render(mistake, arguments.file == "-" ? "standard input" : arguments.file, *input.text));
+  const auto solved = answered(arguments.file, *setting, session);
+  if (!solved) return status_mistake;
+  const prover::Answer& answer = solved->answer;
   if (prover::has_error(answer.diagnostics)) return status_mistake;
   if (answer.figures.empty()) {
     write_message("there is no figure to draw: " + answer.summary);

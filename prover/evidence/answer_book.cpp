@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "prover/evidence/trial.hpp"
+#include "prover/language/equation.hpp"
 #include "prover/sketch/sketch.hpp"
 
 namespace prover {
@@ -63,14 +64,8 @@ AnswerBookEntry entry(const std::string& goal, const std::string& given, const c
 
 // A figure of the givens in which the asked quantity has this value.
 bool drawable(const Statement& statement, const Goal& goal, const Rational& value, const Budget& budget) {
-  Phrase equals = goal.claims[0];
-  Expression number;
-  number.terms.push_back({value, One{}, {}});
-  equals.relation.expressions.resize(1);
-  equals.relation.expressions.push_back(std::move(number));
-  equals.relation.comparisons = {Comparison::equal};
   std::vector<Phrase> givens = phrases_of(statement);
-  givens.push_back(std::move(equals));
+  givens.push_back(equation(goal.claims[0].relation.expressions[0], value));
   SketchOptions options;
   options.wanted = 1;
   options.starts = starts_for_a_value;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "prover/language/equation.hpp"
 #include "prover/motion/climb.hpp"
 #include "prover/motion/shape.hpp"
 
@@ -13,18 +14,11 @@ namespace {
 constexpr std::size_t most_starts = 3;
 constexpr double differs = 1e-3;  // degrees, or units of length
 
-Phrase equals(const Expression& quantity, const Rational& value) {
-  Phrase phrase;
-  phrase.relation.expressions = {quantity, Expression{{Term{value, One{}, {}}}, {}}};
-  phrase.relation.comparisons = {Comparison::equal};
-  return phrase;
-}
-
 // The figure with the next whole value in the direction of `inwards`: easier to read, and to check by hand.
 void make_whole(std::vector<Phrase> givens, const Expression& quantity, double inwards, Sketch& figure, double& value) {
   const double whole = inwards > 0 ? std::ceil(value) : std::floor(value);
   if (!(std::fabs(whole) < 1e6)) return;
-  givens.push_back(equals(quantity, Rational(static_cast<std::int64_t>(whole))));
+  givens.push_back(equation(quantity, Rational(static_cast<std::int64_t>(whole))));
   const auto settled = Mechanism::at(givens, figure);
   if (!settled) return;
   Sketch better = settled->figure();
