@@ -148,7 +148,7 @@ class Search {
       for (const std::string& row : line.rows)
         if (line.claim.empty()) claim += (claim.empty() ? "" : " ") + row;
       const int n = static_cast<int>(out.shown.steps.size()) + 1;
-      out.shown.steps.push_back({n, claim, line.rows, line.rule, line.reason, line.uses, line.closing, line.places});
+      out.shown.steps.push_back({n, claim, line.rows, line.rule, line.reason, line.uses, line.closing, line.places, line.made_of});
       if (line.rule == rule.id && out.shown.wrong_step == 0) out.shown.wrong_step = n;
     }
     if (out.shown.wrong_step == 0) return std::nullopt;  // it is inside another step: nothing to point at

@@ -98,12 +98,13 @@ Reading Board::write(const std::vector<std::size_t>& order) {
   prefer_names();
   for (const AddedSentence& added : scene_.statement.added) {
     reading_.constructions.push_back(added.text);
-    add_line({{added.text}, "", "construction", "construction", {}, false, {}}, {});
+    add_line({{added.text}, "", "construction", "construction", {}, false, {}, {}}, {});
   }
   say_joins(order);
   for (const std::size_t i : order) {
     const Instance& instance = scene_.proof.steps[i].instance;
-    if (instance.hypothesis < 0 && scene_.catalogue[instance.rule].builtin != Builtin::join) say(instance, used[i]);
+    if (instance.hypothesis < 0 && scene_.catalogue[instance.rule].builtin != Builtin::join)
+      say(instance, used[i], static_cast<int>(i));
   }
   close();
   reading_.title = title_of(cited_, scene_.catalogue);
@@ -145,12 +146,14 @@ void Board::prefer_names() {
 // One line for all: "Join KM and LN". What follows shows by itself that it uses them.
 void Board::say_joins(const std::vector<std::size_t>& order) {
   std::vector<std::string> lines;
+  std::vector<int> steps;
   std::string rule;
   for (const std::size_t i : order) {
     const Instance& instance = scene_.proof.steps[i].instance;
     if (scene_.catalogue[instance.rule].builtin != Builtin::join) continue;
     const Names& names = scene_.statement.names;
     lines.push_back(names.of(instance.places[0]) + names.of(instance.places[1]));
+    steps.push_back(static_cast<int>(i));
     reading_.constructions.push_back("Join " + lines.back());
     for (const Form& f : instance.conclusions) {
       known_.add(f);
@@ -160,16 +163,16 @@ void Board::say_joins(const std::vector<std::size_t>& order) {
     rule = scene_.catalogue[instance.rule].id;
   }
   std::sort(lines.begin(), lines.end());
-  if (!lines.empty()) add_line({{"Join " + enumerated(lines)}, "", rule, "construction", {}, false, {}}, {});
+  if (!lines.empty()) add_line({{"Join " + enumerated(lines)}, "", rule, "construction", {}, false, {}, steps}, {});
 }
 
 void Board::say_letter() {
   if (letter_said_ || !letter_) return;
   letter_said_ = true;
-  add_line({{"Let " + names_.of(letter_->unknown) + " = " + letter_->name}, "", "let", "for short", {}, false, {}}, {});
+  add_line({{"Let " + names_.of(letter_->unknown) + " = " + letter_->name}, "", "let", "for short", {}, false, {}, {}}, {});
 }
 
-void Board::say(const Instance& instance, const std::set<int>& used) {
+void Board::say(const Instance& instance, const std::set<int>& used, int step) {
   const Rule& rule = scene_.catalogue[instance.rule];
   std::vector<Form> claims;
   for (std::size_t i = 0; i < instance.conclusions.size(); ++i)
@@ -177,6 +180,7 @@ void Board::say(const Instance& instance, const std::set<int>& used) {
   if (claims.empty()) claims = instance.conclusions;
   ReadingLine line;
   line.rule = rule.id;
+  line.made_of = {step};
   if (!rule.builtin)
     for (const PointId p : instance.places) line.places.push_back(scene_.statement.names.of(p));
   const bool addition = rule.builtin == Builtin::angle_addition || rule.builtin == Builtin::segment_addition;
@@ -265,6 +269,7 @@ void Board::add_line(ReadingLine line, const std::vector<Form>& says) {
     ReadingLine& last = reading_.lines.back();
     if (last.rule == line.rule && last.reason == line.reason && last.uses == line.uses && last.rows.size() == 1 &&
         chain(last.rows[0], line.rows[0])) {
+      last.made_of.insert(last.made_of.end(), line.made_of.begin(), line.made_of.end());
       for (const std::string& p : line.places)
         if (std::find(last.places.begin(), last.places.end(), p) == last.places.end()) last.places.push_back(p);
       for (const Form& f : says) {

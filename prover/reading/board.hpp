@@ -42,7 +42,7 @@ class Board {
  private:
   void say_given(const Instance& instance);
   void say_joins(const std::vector<std::size_t>& order);
-  void say(const Instance& instance, const std::set<int>& used);
+  void say(const Instance& instance, const std::set<int>& used, int step);
   void say_letter();
   void close();
 

@@ -22,6 +22,7 @@ struct ReadingLine {
   std::vector<int> uses;          // line numbers from 1
   bool closing = false;
   std::vector<std::string> places;  // of a rule with letters: the point for each letter, in the rule's order
+  std::vector<int> made_of;         // the proof's steps that it tells, by index; none where it only puts lines together
 };
 
 struct Reading {

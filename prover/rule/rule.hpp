@@ -72,6 +72,14 @@ struct ProofCase {
   std::vector<std::string> added;  // sentences as in `add:`, drawn in this case
 };
 
+// What to ask a pupil who is about to use the rule, from less to more; with places in braces, like the wording of its
+// reason. No conclusion of the rule stands in them, nor a pair of angles that it makes equal side by side.
+struct HintSentences {
+  std::string where;   // where in the figure to look: "{PQ} crosses both {PA} and {QD}. On which sides of it do the angles lie?"
+  std::string kind;    // which kind of relation: "Which angles are equal because of the parallels?"
+  std::string places;  // the exact places: "One of the pair is {angle APQ}. Its partner has its corner at {Q}; name it."
+};
+
 struct Rule {
   std::string id;     // as in the published table of reasons
   std::string topic;  // the folder: "parallel", "triangle" …
@@ -89,6 +97,7 @@ struct Rule {
   std::map<Register, std::string> wording;
   std::map<Register, bool> recalled;  // the wording is from memory only
   std::map<Register, bool> unworded;  // no phrase is accepted for this case, though one is for its family
+  std::map<Register, HintSentences> hints;  // what a register lacks is taken from the plain ones
   std::vector<std::string> synonyms;  // other accepted words, for `taught:` and for marking
   // Wording for what a phrase means (midpoint, complementary …) or for plain arithmetic: such a rule has no
   // pattern, because every room expands the phrase by its meaning; only its words are cited.

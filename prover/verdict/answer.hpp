@@ -23,6 +23,7 @@ struct AnswerStep {
   std::vector<int> uses;       // earlier steps
   bool closing = false;        // the answer line; also substitution
   std::vector<std::string> places;  // of a rule with letters: the point for each letter
+  std::vector<int> made_of;         // the instances that it tells, by their place in the checked proof
 };
 
 struct AnswerProof {

@@ -110,7 +110,7 @@ AnswerProof answer_proof(const CheckedProof& checked, const Statement& statement
   out.constructions = checked.reading.constructions;
   int n = 0;
   for (const ReadingLine& line : checked.reading.lines)
-    out.steps.push_back({++n, line.claim.empty() ? joined(line.rows) : line.claim, line.rows, line.rule, line.reason, line.uses, line.closing, line.places});
+    out.steps.push_back({++n, line.claim.empty() ? joined(line.rows) : line.claim, line.rows, line.rule, line.reason, line.uses, line.closing, line.places, line.made_of});
   std::set<Position> seen;
   for (const SeenPosition& p : checked.proof.positions)
     if (p.source == PositionSource::seen && seen.insert(p.position).second)
