@@ -31,6 +31,17 @@ enum class LineStatus {
 };
 const char* name_of(LineStatus status);  // "right", "right-no-reason", …, "false"
 
+// What keeps a reason from being accepted: some schemes forgive one or the other (rules/schemes).
+enum class ReasonLack {
+  nothing,
+  absent,     // no reason was given
+  lines,      // the right reason, but which lines are parallel is not said
+  relation,   // the bare name, without "equal" or the sum
+  nickname,   // "Z angles"
+  vague,      // too little to tell which fact is meant
+  other,      // it does not give the line
+};
+
 struct JudgedLine {
   int number = 0;                      // of the pupil's lines, from 1
   std::string text;                    // as the pupil wrote it
@@ -39,6 +50,7 @@ struct JudgedLine {
   std::string remark;                  // a sentence to the pupil; gives nothing away that the line did not ask
   bool stated = false;                 // the statement stands (right, or by an earlier error)
   bool reasoned = false;               // its reason is accepted, or none is needed
+  ReasonLack lacks = ReasonLack::nothing;  // why it is not
   std::vector<std::string> would_do;   // reasons that would give it, as the register words them
   int gap = 0;                         // unsupported: so many steps are missing …
   std::vector<std::string> bridge;     // … these: "∠KLP = 70° (alternate angles, KL ∥ MN)"
