@@ -12,13 +12,14 @@ namespace frontend {
 
 namespace {
 
-// The rule and course files of a folder; nothing when it or one of them cannot be opened.
+// The rule, course and hint files of a folder; nothing when it or one of them cannot be opened.
 std::optional<std::vector<prover::RuleFile>> files_of(const std::string& folder) {
   const FolderListing listing = files_below(folder, ".rule");
   std::vector<std::string> names = listing.names;
-  for (const std::string& name : files_below(folder, ".course").names) names.push_back(name);
+  for (const char* ending : {".course", ".hints"})
+    for (const std::string& name : files_below(folder, ending).names) names.push_back(name);
   std::string mistake = listing.mistake;
-  if (mistake.empty() && names.empty()) mistake = "there is no file *.rule or *.course in " + folder;
+  if (mistake.empty() && names.empty()) mistake = "there is no file *.rule, *.course or *.hints in " + folder;
   std::vector<prover::RuleFile> files;
   for (const std::string& name : names) {
     Input input = read_text(folder + "/" + name, {});

@@ -10,6 +10,7 @@
 #include <set>
 
 #include "prover/rule/course_loader.hpp"
+#include "prover/rule/hint_fields.hpp"
 #include "prover/rule/rule.hpp"
 #include "prover/rule/rule_parser.hpp"
 
@@ -63,7 +64,7 @@ std::vector<std::string> Catalogue::ids() const {
 LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files, Examples examples) {
   std::vector<const RuleFile*> rule_files;
   for (const RuleFile& file : files)
-    if (!holds_course(file)) rule_files.push_back(&file);
+    if (!holds_course(file) && !holds_hints(file)) rule_files.push_back(&file);
   // Each file on its own, on all cores: every run of the program waits for this.
   std::vector<Candidate> candidates(rule_files.size());
   tbb::parallel_for(std::size_t{0}, rule_files.size(), [&](std::size_t i) {
@@ -86,6 +87,12 @@ LoadedCatalogue load_catalogue(const std::vector<RuleFile>& files, Examples exam
     return a.file->name < b.file->name;
   });
   for (Candidate& c : candidates) loaded.catalogue.rules.push_back(std::move(c.parsed.rule));
+  for (const RuleFile& file : files) {
+    if (!holds_hints(file)) continue;
+    std::vector<Diagnostic> found;
+    load_hints(file, loaded.catalogue.rules, found);
+    if (!found.empty()) loaded.mistakes.emplace_back(file, std::move(found));
+  }
   load_courses(files, std::move(broken), loaded);
   static std::atomic<std::uint64_t> loads{0};
   loaded.catalogue.serial = ++loads;

@@ -140,6 +140,7 @@ std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places) {
     if (const auto found = rule.wording.find(wording); found != rule.wording.end())
       wording_pieces(found->second, rule.variables, &out, offset);
   }
+  for (const HintField& hint : places.hints) lint_hint(rule, hint, out);
   for (const auto& [wording, from_memory] : rule.recalled)
     if (from_memory && !rule.wording.contains(wording))
       out.push_back({Severity::error, places.header,

@@ -2,6 +2,7 @@
 // speak of position only, wording whose places exist, and both kinds of example. What can only be measured
 // (does the conclusion follow?) is measured by tests/rules.
 #pragma once
+#include "prover/rule/hint_fields.hpp"
 #include "prover/rule/rule.hpp"
 
 namespace prover {
@@ -10,6 +11,7 @@ namespace prover {
 struct RulePlaces {
   Span header;                                            // the id in the first line
   std::vector<std::pair<Register, std::size_t>> wording;  // where each wording's text begins
+  std::vector<HintField> hints;
 };
 
 std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places);

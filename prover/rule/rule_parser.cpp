@@ -57,7 +57,7 @@ class RuleParser {
   };
   static constexpr int highest_cost = 1000;  // sums of weights stay far from the range of their type
   // One row a field; the order is that of a well-written file.
-  static constexpr std::size_t row_count = 25;
+  static constexpr std::size_t row_count = 26;
   static const std::array<Row, row_count>& rows() {
     static const std::array<Row, row_count> table = {{
         {"title", false, &RuleParser::read_title},     {"kind", false, &RuleParser::read_kind},
@@ -72,7 +72,7 @@ class RuleParser {
         {"why", true, &RuleParser::read_why},          {"source", true, &RuleParser::read_source},
         {"case", true, &RuleParser::read_case},        {"add", true, &RuleParser::read_add},
         {"example", true, &RuleParser::read_example},  {"rule", false, &RuleParser::read_second_header},
-        {"step", false, &RuleParser::read_step},
+        {"step", false, &RuleParser::read_step},       {"hint", true, &RuleParser::read_hint_field},
     }};
     return table;
   }
@@ -191,6 +191,17 @@ class RuleParser {
     const Register wording = *register_from(f.name);
     result_.rule.wording[wording] = text;
     places_.wording.emplace_back(wording, begin);
+  }
+  void read_hint_field(const Field& f) {
+    auto hint = read_hint(f, result_.diagnostics);
+    if (!hint) return;
+    const auto same = [&](const HintField& other) { return other.wording == hint->wording && other.rung == hint->rung; };
+    if (std::any_of(places_.hints.begin(), places_.hints.end(), same)) {
+      error(f.name_span, "this sentence is here twice", "keep one of them");
+      return;
+    }
+    set_hint(result_.rule, *hint);
+    places_.hints.push_back(std::move(*hint));
   }
   void read_recalled(const Field& f) { read_registers(f, result_.rule.recalled); }
   void read_rests(const Field& f) {

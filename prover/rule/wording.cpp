@@ -116,29 +116,65 @@ std::string wording_source(const Rule& rule, Register wording) {
   return recalled != rule.recalled.end() && recalled->second ? "from memory" : "";
 }
 
-std::string fill_wording(const Rule& rule, Register wording, const PrintPlace& print) {
-  auto found = rule.wording.find(wording);
-  if (found == rule.wording.end()) found = rule.wording.find(Register::plain);
-  if (found == rule.wording.end()) return rule.title;
-  // Our words in a school that has none of its own are told apart from the accepted ones.
-  const bool is_ours = found->first != wording;
-  std::string out = is_ours ? "[" : "";
-  const std::vector<WordingPiece> pieces = wording_pieces(found->second, rule.variables);
+namespace {
+
+std::string filled(const Rule& rule, std::string_view text, Register used, const PrintPlace& print) {
+  const std::vector<WordingPiece> pieces = wording_pieces(text, rule.variables);
+  std::string out;
   for (std::size_t i = 0; i < pieces.size(); ++i)
-    out += pieces[i].is_place ? print(pieces, i, found->first) : pieces[i].text;
-  if (is_ours) out += "]";
+    out += pieces[i].is_place ? print(pieces, i, used) : pieces[i].text;
   return out;
 }
 
-std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place) {
-  return fill_wording(rule, wording, [&](const std::vector<WordingPiece>& pieces, std::size_t i, Register used) {
+PrintPlace by_names(const std::vector<std::string>& place) {
+  return [&place](const std::vector<WordingPiece>& pieces, std::size_t i, Register used) {
     std::string text;
     if (pieces[i].kind == PlaceKind::angle) text = "∠";
     if (pieces[i].kind == PlaceKind::triangle) text = used == Register::sa ? "△" : "triangle ";
     for (const PointId point : pieces[i].points)
       if (point.index() < place.size()) text += place[point.index()];
     return text;
-  });
+  };
+}
+
+}  // namespace
+
+std::string fill_wording(const Rule& rule, Register wording, const PrintPlace& print) {
+  auto found = rule.wording.find(wording);
+  if (found == rule.wording.end()) found = rule.wording.find(Register::plain);
+  if (found == rule.wording.end()) return rule.title;
+  const std::string out = filled(rule, found->second, found->first, print);
+  // Our words in a school that has none of its own are told apart from the accepted ones.
+  return found->first == wording ? out : "[" + out + "]";
+}
+
+std::string fill_wording(const Rule& rule, Register wording, const std::vector<std::string>& place) {
+  return fill_wording(rule, wording, by_names(place));
+}
+
+std::string_view name_of(HintRung rung) {
+  static constexpr std::string_view names[] = {"where", "kind", "places"};
+  return names[static_cast<std::size_t>(rung)];
+}
+
+const std::string& sentence_of(const HintSentences& hints, HintRung rung) {
+  switch (rung) {
+    case HintRung::where: return hints.where;
+    case HintRung::kind: return hints.kind;
+    case HintRung::places: break;
+  }
+  return hints.places;
+}
+
+std::string fill_hint(const Rule& rule, Register wording, HintRung rung, const PrintPlace& print) {
+  for (const Register used : {wording, Register::plain})
+    if (const auto found = rule.hints.find(used); found != rule.hints.end())
+      if (const std::string& text = sentence_of(found->second, rung); !text.empty()) return filled(rule, text, used, print);
+  return {};
+}
+
+std::string fill_hint(const Rule& rule, Register wording, HintRung rung, const std::vector<std::string>& place) {
+  return fill_hint(rule, wording, rung, by_names(place));
 }
 
 }  // namespace prover
