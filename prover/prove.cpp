@@ -2,196 +2,50 @@
 //
 //   text → language → statement → (chain ⇄ figures) → light proof → check, Z3 → answer
 //
-// Every step is a function from a value to a value; each room's header says what its step is for.
+// Every step is a function from a value to a value; each room's header says what its step is for. `walk.cpp` has the part
+// up to the verdict, which marking and hints share.
 #include "prover/prove.hpp"
 
-#include <fmt/format.h>
+#include <chrono>
 
 #include "prover/base/log.hpp"
 #include "prover/evidence/evidence.hpp"
-#include "prover/language/problem_text.hpp"
 #include "prover/library/own_rules.hpp"
-#include "prover/statement/statement.hpp"
-#include "prover/verdict/answer_of.hpp"
-#include "prover/verdict/solve.hpp"
+#include "prover/walk.hpp"
 #include "prover/ways/answer_ways.hpp"
 
 namespace prover {
 
-namespace {
-
-// The replay checker keeps a sign for every three points.
-constexpr std::size_t kMostPoints = 120;
-
-class Stopwatch {
- public:
-  double lap() {
-    const auto now = Budget::Clock::now();
-    const double ms = std::chrono::duration<double, std::milli>(now - last_).count();
-    last_ = now;
-    return ms;
-  }
-
- private:
-  Budget::Clock::time_point last_ = Budget::Clock::now();
-};
-
-// Givens, additions and mere wording stay: without them no proof can be written down.
-void take_away(const std::vector<bool>& rules, const Catalogue& catalogue, std::vector<bool>& allowed) {
-  for (std::size_t i = 0; i < rules.size(); ++i) {
-    const Rule& rule = catalogue.rules[i];
-    if (rules[i] && !rule.meaning && rule.builtin != Builtin::given) allowed[i] = false;
-  }
-}
-
-// The theorem that the problem merely states: its whole proof is one citation, every given is among its premises, and
-// there are no points beside its own.
-std::optional<RuleId> merely_stated(const Statement& statement, const Answer& answer, const Catalogue& catalogue) {
-  if (answer.verdict != Verdict::proved || answer.proofs.size() != statement.goals.size()) return std::nullopt;
-  std::optional<RuleId> stated;
-  for (std::size_t g = 0; g < answer.proofs.size(); ++g) {
-    const AnswerProof& proof = answer.proofs[g];
-    if (statement.goals[g].kind != GoalKind::prove || !proof.givens_not_needed.empty()) return std::nullopt;
-    for (const AnswerStep& step : proof.steps) {
-      const auto rule = catalogue.find(step.rule);
-      if (!rule || step.places.empty()) continue;  // substituting; joined lines; shapes that add up
-      const RuleKind kind = catalogue[*rule].kind;
-      if (kind == RuleKind::definition || kind == RuleKind::postulate) continue;
-      if ((stated && *stated != *rule) || step.places.size() != statement.names.points.size()) return std::nullopt;
-      stated = rule;
-    }
-  }
-  return stated;
-}
-
-std::optional<RuleId> named_rule(const std::string& id, const Catalogue& catalogue, std::vector<Diagnostic>& diagnostics) {
-  const auto rule = catalogue.find(id);
-  if (rule) return rule;
-  const auto nearest = nearest_word(id, catalogue.ids());
-  diagnostics.push_back({Severity::error, {}, fmt::format("there is no rule named “{}”", id),
-                         nearest ? fmt::format("did you mean “{}”?", *nearest) : "the command `rules` lists them"});
-  return std::nullopt;
-}
-
-// What may be cited: the problem's own `taught:` lines, or the options' in their place, less what is left out.
-std::vector<bool> allowed_rules(const ProblemText& text, const Catalogue& catalogue, const ProveOptions& options,
-                                std::vector<Diagnostic>& diagnostics) {
-  std::vector<Taught> taught = text.taught;
-  if (!options.taught.empty()) {
-    taught.clear();
-    for (const std::string& line : options.taught)
-      for (const Taught& read : parse_problem("taught: " + line).taught) taught.push_back(read);
-  }
-  TaughtRules rules = taught_rules(catalogue, taught);
-  for (Diagnostic& mistake : rules.diagnostics) {
-    if (!options.taught.empty()) mistake.span = {};  // it does not stand in the problem
-    diagnostics.push_back(std::move(mistake));
-  }
-  const auto leave_out = [&](const std::string& id, bool with_what_rests_on_it) {
-    const auto rule = named_rule(id, catalogue, diagnostics);
-    if (!rule) return;
-    if (with_what_rests_on_it) return take_away(resting_on(catalogue, *rule), catalogue, rules.allowed);
-    rules.allowed[rule->index()] = false;
-  };
-  for (const std::string& id : options.without) leave_out(id, true);
-  for (const std::string& id : options.without_only) leave_out(id, false);
-  return rules.allowed;
-}
-
-}  // namespace
-
 Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOptions& options) {
-  Answer answer;
-  Stopwatch watch;
-  const ProblemText text = parse_problem(source);
-  answer.diagnostics = text.diagnostics;
-  answer.time_ms["language"] = watch.lap();
-  std::vector<bool> allowed = allowed_rules(text, catalogue, options, answer.diagnostics);
-  const std::optional<Measure> measure = measure_from(options.measure);
-  if (!measure)
-    answer.diagnostics.push_back({Severity::error, {}, fmt::format("there is no measure named “{}”", options.measure),
-                                  "write “classroom”, “fewest-steps” or “early”"});
-  WaysAsked asked;
+  Walk way = walk(source, catalogue, options);
+  Answer& answer = way.answer;
+  if (way.ended) return std::move(answer);
+  const auto start = Budget::Clock::now();
+  std::vector<std::string> answer_book;
+  for (const OtherLine& line : way.text.other_lines)
+    if (line.keyword == "answer") answer_book.push_back(line.text);
+  add_evidence(way.statements, way.solved, way.options, options.solvable, answer_book, options.budget, answer);
+  answer.time_ms["evidence"] = std::chrono::duration<double, std::milli>(Budget::Clock::now() - start).count();
   if (options.ways) {
+    WaysAsked asked;
     asked.most = options.ways->most;
     asked.most_alike = options.ways->most_alike;
     asked.most_steps = options.ways->most_steps;
-    for (const std::string& id : options.ways->with)
-      if (const auto rule = named_rule(id, catalogue, answer.diagnostics)) asked.with.push_back(*rule);
+    for (const std::string& id : options.ways->with) asked.with.push_back(*catalogue.find(id));
+    add_ways(way.statements, way.solved, way.options, asked, options.budget, way.times, way.sketch_ms, answer);
   }
-  if (text.names.points.size() > kMostPoints)
-    answer.diagnostics.push_back(
-        {Severity::error, {}, fmt::format("the figure has {} points; more than {} cannot be checked", text.names.points.size(), kMostPoints),
-         "leave out what the question does not need, or split the problem"});
-  if (has_error(answer.diagnostics)) {
-    answer.summary = "The problem has mistakes; nothing was tried.";
-    return answer;
-  }
-  const std::vector<Statement> statements = statements_of(text);
-  for (const Given& given : statements[0].givens)
-    if (!given.added) answer.read_as.push_back(given.text);
-  for (const AddedSentence& added : statements[0].added) answer.read_as.push_back("added: " + added.text);
-  answer.read_as.insert(answer.read_as.end(), text.assumptions.begin(), text.assumptions.end());
-  answer.marks = figure_marks(statements[0]);
-  answer.time_ms["statement"] = watch.lap();
-
-  const AttemptOptions attempt_options{catalogue, std::move(allowed), *measure, options.wording, false};
-  StageTimes times;
-  double sketch_ms = 0;
-  std::vector<Solved> solved;
-  for (const Statement& statement : statements)
-    solved.push_back(solve(statement, attempt_options, options.budget, times, sketch_ms));
-  for (const Solved& one : solved) {
-    if (one.added.objection.empty()) continue;
-    answer.diagnostics.push_back({Severity::error, one.added.span, one.added.objection, one.added.way_out});
-    answer.summary = "An added line cannot be drawn as it is described; nothing was proved.";
-    if (one.added.figure) {
-      AnswerFigure figure = answer_figure("no such line here", *one.added.figure, statements[0]);
-      const std::vector<bool> old = points_of_problem(statements[0]);
-      for (std::size_t p = 0; p < old.size(); ++p)
-        if (!old[p]) figure.points.erase(statements[0].names.points[p]);
-      answer.figures.push_back(std::move(figure));
-    }
-    return answer;
-  }
-  fill_answer(statements, solved, attempt_options, answer);
-  // A claim that says no more than a theorem of the catalogue is not proved by citing that theorem, if it can be helped.
-  AttemptOptions earlier = attempt_options;
-  std::vector<std::string> set_aside;
-  if (const auto stated = statements.size() == 1 ? merely_stated(statements[0], answer, catalogue) : std::nullopt) {
-    take_away(resting_on(catalogue, *stated), catalogue, earlier.allowed);
-    Answer again = answer;
-    again.proofs.clear();
-    again.figures.clear();
-    std::vector<Solved> solved_again{solve(statements[0], earlier, options.budget.share(0.5), times, sketch_ms)};
-    fill_answer(statements, solved_again, earlier, again);
-    if (again.verdict == Verdict::proved) {
-      answer = std::move(again);
-      solved = std::move(solved_again);
-      set_aside = {catalogue[*stated].id};
-    }
-  }
-  watch.lap();
-  std::vector<std::string> answer_book;
-  for (const OtherLine& line : text.other_lines)
-    if (line.keyword == "answer") answer_book.push_back(line.text);
-  add_evidence(statements, solved, set_aside.empty() ? attempt_options : earlier, options.solvable, answer_book, options.budget,
-               answer);
-  answer.time_ms["evidence"] = watch.lap();
-  if (options.ways)
-    add_ways(statements, solved, set_aside.empty() ? attempt_options : earlier, asked, options.budget, times, sketch_ms, answer);
-  for (AnswerProof& proof : answer.proofs) proof.set_aside = set_aside;
+  for (AnswerProof& proof : answer.proofs) proof.set_aside = way.set_aside;
   for (AnswerProof& proof : answer.proofs)
     settle_own_rules(catalogue, options.unfold, options.wording, options.budget, proof);
 
-  answer.time_ms["sketch"] = sketch_ms;
-  answer.time_ms["chain"] = times.chain;
-  answer.time_ms["search"] = times.search;
-  answer.time_ms["check"] = times.check;
-  answer.time_ms["z3"] = times.z3;
-  answer.time_ms["layout"] = times.layout;
+  answer.time_ms["sketch"] = way.sketch_ms;
+  answer.time_ms["chain"] = way.times.chain;
+  answer.time_ms["search"] = way.times.search;
+  answer.time_ms["check"] = way.times.check;
+  answer.time_ms["z3"] = way.times.z3;
+  answer.time_ms["layout"] = way.times.layout;
   log::info("verdict: {}", name_of(answer.verdict));
-  return answer;
+  return std::move(answer);
 }
 
 }  // namespace prover
