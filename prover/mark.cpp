@@ -54,7 +54,7 @@ Drawn drawn_by_pupil(const PupilWork& work, std::size_t own_points, const Budget
 
 Judgement mark(std::string_view problem, std::string_view further_work, const Catalogue& catalogue, const ProveOptions& options) {
   Judgement judgement;
-  Walk way = walk(problem, catalogue, options);
+  Walked way = walk(problem, catalogue, options);
   judgement.problem = std::move(way.answer);
   if (way.ended) return judgement;
   for (AnswerProof& proof : judgement.problem.proofs) proof.set_aside = way.set_aside;

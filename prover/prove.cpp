@@ -17,7 +17,7 @@
 namespace prover {
 
 Answer prove(std::string_view source, const Catalogue& catalogue, const ProveOptions& options) {
-  Walk way = walk(source, catalogue, options);
+  Walked way = walk(source, catalogue, options);
   Answer& answer = way.answer;
   if (way.ended) return std::move(answer);
   const auto start = Budget::Clock::now();

@@ -107,19 +107,19 @@ std::optional<RuleId> named_rule(const std::string& id, const Catalogue& catalog
   return std::nullopt;
 }
 
-Walk walk(std::string_view source, const Catalogue& catalogue, const ProveOptions& options) {
+Walked walk(std::string_view source, const Catalogue& catalogue, const ProveOptions& options) {
   Stopwatch watch;
   ProblemText text = parse_problem(source);
   const double ms = watch.lap();
-  Walk result = walk(std::move(text), catalogue, options);
+  Walked result = walk(std::move(text), catalogue, options);
   result.answer.time_ms["language"] = ms;
   return result;
 }
 
-Walk walk(ProblemText text, const Catalogue& catalogue, const ProveOptions& options) {
+Walked walk(ProblemText text, const Catalogue& catalogue, const ProveOptions& options) {
   Stopwatch watch;
   const std::optional<Measure> measure = measure_from(options.measure);
-  Walk result{std::move(text), {}, {catalogue, {}, measure.value_or(Measure::classroom), options.wording, false}, {}, {}, {}, {}, 0, false};
+  Walked result{std::move(text), {}, {catalogue, {}, measure.value_or(Measure::classroom), options.wording, false}, {}, {}, {}, {}, 0, false};
   Answer& answer = result.answer;
   answer.diagnostics = result.text.diagnostics;
   result.options.allowed = allowed_rules(result.text, catalogue, options, answer.diagnostics);

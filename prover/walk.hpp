@@ -9,7 +9,7 @@
 
 namespace prover {
 
-struct Walk {
+struct Walked {
   ProblemText text;
   std::vector<Statement> statements;  // one for each case of the words; none when the text has mistakes
   AttemptOptions options;             // what may be cited; without the theorem that the claim merely states
@@ -24,8 +24,8 @@ struct Walk {
 // The rules named by `ids` that do not exist become diagnostics of the answer.
 std::optional<RuleId> named_rule(const std::string& id, const Catalogue& catalogue, std::vector<Diagnostic>& diagnostics);
 
-Walk walk(std::string_view source, const Catalogue& catalogue, const ProveOptions& options);
+Walked walk(std::string_view source, const Catalogue& catalogue, const ProveOptions& options);
 // The same for a text that has been read, perhaps with more added to it.
-Walk walk(ProblemText text, const Catalogue& catalogue, const ProveOptions& options);
+Walked walk(ProblemText text, const Catalogue& catalogue, const ProveOptions& options);
 
 }  // namespace prover
