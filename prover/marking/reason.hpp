@@ -1,6 +1,7 @@
 // A pupil's words for a reason, understood: in full, shortened, misspelt, in any register ("alt ∠s; KL ∥ MN", "angles in a
 // trinagle", "base angles"). Whether the rule named gives the line is asked elsewhere.
 #pragma once
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -36,5 +37,8 @@ struct ReadReason {
 // `names`: the points of the problem; a reason never makes a new one. Several reasons in one text ("alt ∠s, KL ∥ MN and
 // angles on a line") are several.
 std::vector<ReadReason> read_reason(std::string_view text, const Names& names, const Catalogue& catalogue, Register wording);
+
+// The rule that concludes what this one supposes: base angles and sides opposite equal angles. Nothing where the catalogue has none.
+std::optional<RuleId> converse_of(RuleId rule, const Catalogue& catalogue);
 
 }  // namespace prover

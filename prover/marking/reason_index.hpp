@@ -1,0 +1,75 @@
+// All the ways to name a rule, worked out once for a catalogue: the wordings, titles and synonyms of its rules, and the tables of
+// rules/reasons. A way is a set of meanings: those that must be there, and those that may stand beside them.
+#pragma once
+#include <memory>
+#include <unordered_map>
+
+#include "prover/marking/reason.hpp"
+#include "prover/marking/reason_units.hpp"
+
+namespace prover {
+
+struct ReasonRow {
+  Meanings required;                   // all of them
+  Meanings allowed;                    // nothing else
+  Meanings worded;                     // as the wording has it: when these are all said, it is said exactly
+  Meanings relation;                   // at least one of these, when there is one
+  ReasonKind kind = ReasonKind::rule;
+  std::vector<RuleId> rules;
+  std::optional<Register> wording;     // of a rule's own words; none for titles, synonyms and tables
+  bool own = false;                    // title, synonym or wording of a rule file
+  bool bare = false;                   // the name without what it says
+};
+
+// What a match of words says of one rule.
+struct RatedRule {
+  RuleId rule;
+  int rating = 0;
+};
+
+class ReasonIndex {
+ public:
+  explicit ReasonIndex(const Catalogue& catalogue);
+
+  const ReasonVocabulary& vocabulary() const { return vocabulary_; }
+  // The rows that these words fit, in the order of the catalogue and then of the tables.
+  std::vector<const ReasonRow*> matching(const Meanings& words, const Meanings& shapes) const;
+  // By id, or by a text exactly as a rule file has it.
+  const std::vector<RuleId>* called(std::string_view id) const;
+
+  const Meanings& given_shapes(RuleId rule) const { return given_[rule.index()]; }
+  const Meanings& concluded_shapes(RuleId rule) const { return then_[rule.index()]; }
+  const Meanings& relation(RuleId rule) const { return relation_[rule.index()]; }
+  const std::vector<RuleId>& family(RuleId rule) const { return family_[rule.index()]; }  // the rule itself among them
+  const Meanings& shapes() const { return shapes_; }
+  const Meanings& equalities() const { return equalities_; }
+  Meanings neutral() const { return vocabulary_.all(WordRole::weak); }
+  const std::vector<std::string>& mistakes() const { return mistakes_; }
+  std::size_t rows() const { return rows_.size(); }
+
+ private:
+  void learn_shapes(const Catalogue& catalogue);
+  void learn_words(const Rule& rule, RuleId id);
+  void learn_table(std::string_view table, std::string_view file, const Catalogue& catalogue, bool kinds);
+  void add_text(std::string_view text, const Rule& rule, RuleId id, std::optional<Register> wording);
+  void add(ReasonRow row);
+  Meanings said_in(std::string_view text, Meanings* shapes = nullptr) const;
+
+  ReasonVocabulary vocabulary_;
+  Names letters_;  // to fill places of wordings in
+  std::vector<ReasonRow> rows_;
+  std::vector<std::vector<std::uint32_t>> by_key_;  // by meaning: the rows filed under it, the rarest that they require
+  std::unordered_map<std::string, std::vector<RuleId>> called_;
+  std::vector<Meanings> given_, then_, relation_;
+  std::vector<std::vector<RuleId>> family_;
+  Meanings shapes_, equalities_, sums_;
+  std::vector<std::string> mistakes_;
+};
+
+// Kept for each catalogue by its serial; safe to ask from several threads.
+std::shared_ptr<const ReasonIndex> reason_index(const Catalogue& catalogue);
+
+// "so" and "because": what is concluded gets another meaning than what is supposed. Changes the words among `units` in place.
+void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabulary);
+
+}  // namespace prover
