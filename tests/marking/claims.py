@@ -259,7 +259,7 @@ class Names:
     def line(self, a, b):
         if not self.known(a, b):
             return tuple(sorted((a, b)))
-        return tuple(sorted(p for p in self.figure.at if self.figure.off_line(a, b, p) < 1e-7))[:2]
+        return tuple(sorted(p for p in self.figure.at if p in (a, b) or self.figure.off_line(a, b, p) < 1e-7))[:2]
 
     def unknown(self, key):
         if key == 1 or key[0] != "angle":

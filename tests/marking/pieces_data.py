@@ -64,7 +64,8 @@ def relation_holds(relation, figure):
     if not all(p in figure.at for p in points):
         return None
     if kind in ("parallel", "perpendicular"):
-        return figure.misses(f"{kind}: {''.join(relation[1])}, {''.join(relation[2])}") < 1e-6
+        one_line = kind == "parallel" and all(p in relation[1] or figure.off_line(*relation[1], p) < 1e-9 for p in relation[2])
+        return not one_line and figure.direction(*points, kind == "perpendicular") < 1e-6
     if kind == "concyclic":
         return figure.misses("concyclic: " + ", ".join(points)) < 1e-6
     sides = [[figure.length(t[i], t[(i + 1) % 3]) for i in range(3)] for t in relation[1:]]
