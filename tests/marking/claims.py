@@ -17,7 +17,7 @@ TOKEN = re.compile(rf"""
 | (?P<triangle>(?:[△Δ∆]\s*|[Tt]riangles?\s+)(?:{POINT}){{3}}(?![A-Za-z]))
 | (?P<segment>(?<![A-Za-z])(?:{POINT}){{2}}(?![A-Za-z]))
 | (?P<points>(?<![A-Za-z])(?:{POINT}){{3,}}(?![a-z]))
-| (?P<number>\d+(?:[.,]\d+)?|[½⅓¼⅔¾])
+| (?P<number>\d+\s\d+/\d+|\d+[½⅓¼⅔¾]|\d+(?:[.,]\d+)?|[½⅓¼⅔¾])
 | (?P<similar>\|\|\||⦀|∼|~|\bis\s+similar\s+to\b)
 | (?P<congruent>≡|≅|\bis\s+congruent\s+to\b)
 | (?P<parallel>∥|//|\|\||\b(?:is|are)\s+parallel\s+to\b)
@@ -60,7 +60,10 @@ def angle_key(points):
 
 
 def number_of(text):
-    return SMALL[text] if text in SMALL else Fraction(text.replace(",", "."))
+    """Also 23⅓ and 25 5/7."""
+    if text[-1] in SMALL:
+        return SMALL[text[-1]] + Fraction(text[:-1] or 0)
+    return sum(Fraction(part) for part in text.replace(",", ".").split())
 
 
 class Form(dict):
@@ -214,7 +217,8 @@ def chains(text):
 
 
 def relations(text):
-    """(kind, points, points): parallel and perpendicular lines, congruent and similar triangles, and (concyclic, points)."""
+    """(kind, points, points): parallel and perpendicular lines, congruent and similar triangles, points round a centre; and
+    (concyclic, points)."""
     tokens_, found = tokens(text), []
     for left, middle, right in zip(tokens_, tokens_[1:], tokens_[2:]):
         kind = middle.kind
@@ -223,6 +227,8 @@ def relations(text):
         shapes = ("triangle", "points")
         if kind in ("congruent", "similar") and left.kind in shapes and right.kind in shapes:
             found.append((kind, points_in(left.text)[-3:], points_in(right.text)[-3:]))
+    for told in re.finditer(rf"((?:{POINT}(?:\s*,\s*|\s+and\s+))+{POINT}) lie on (?:a|the) circle with centre ({POINT})", text):
+        found.append(("round", points_in(told[1]), (told[2],)))
     if re.search(r"concyclic|on (?:a|one|the same) circle|cyclic quad|\bis cyclic\b|is a cyclic", text):
         listed = re.search(rf"(?:{POINT}(?:\s*,\s*|\s+and\s+|\s*)){{4,}}", text)
         if listed:

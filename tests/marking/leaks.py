@@ -56,11 +56,15 @@ def facts_in(text, names):
 
 
 def values_in(text):
-    """Numbers said: those written, and what an expression without unknowns comes to."""
-    said = set(numbers(text))
+    """Sizes said: of one angle, length or letter ("2∠KLM = 128" says 64; the 180 of a sum is no size), and bare numbers."""
+    said, rest, place = set(), "", 0
     for chain in chains(text):
-        said |= {f.constant() for f in chain.forms if f.constant() is not None}
-    return said
+        constants = {f.constant() for f in chain.forms if f.constant() is not None}
+        unknown = [f for f in chain.forms if f.constant() is None]
+        said |= {(c - f.get(1, 0)) / k for c in constants for f in unknown if len(set(f) - {1}) == 1
+                 for key, k in f.items() if key != 1}
+        rest, place = rest + " " + text[place:chain.begin], chain.end
+    return said | set(numbers(rest + " " + text[place:]))
 
 
 class Question:
@@ -102,6 +106,19 @@ def plain_fact(goal, names):
     return set()
 
 
+def claim_of(text):
+    """A step without its reason: "CLAIM (REASON)"."""
+    place, depth = len(text), 0
+    if not text.endswith(")"):
+        return text
+    while place:
+        place -= 1
+        depth += {")": 1, "(": -1}.get(text[place], 0)
+        if not depth:
+            break
+    return text[:place]
+
+
 def leaks(question, rungs):
     """Sentences about what the rungs below the last give away. `rungs`: (kind, text), in order."""
     found = []
@@ -122,8 +139,9 @@ def leaks(question, rungs):
         else:
             told_numbers |= set(numbers(text)) | values_in(text)
             told_equations += new
+            new = equations_in(claim_of(text), question.names)  # a given that the reason quotes stands in the question
         if question.value is not None:
-            near = values_in(text) & question.one_step_away()
+            near = values_in(claim_of(text) if kind in TOLD else text) & question.one_step_away()
             if kind not in TOLD:
                 near -= told_numbers  # what was told before was judged there
             if near:

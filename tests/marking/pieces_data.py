@@ -20,7 +20,7 @@ STATUSES = ("right", "right-no-reason", "wrong-reason", "reason-not-accepted", "
             "one-example", "ambiguous-name", "remark", "crossed-out", "unread")
 REGISTERS = ("plain", "us", "uk", "sa")
 MUST_HOLD = {"right", "right-no-reason", "wrong-reason", "reason-not-accepted", "given", "not-needed", "not-taught"}
-REASON = re.compile(r"\s\|\s|\bbecause\b|\bsince\b|\s\[|\s\((?=[^()]*[A-Za-z]{3}|[^()]*∠s|v\.o\.a|[^()]*⊥|AA|SS)")
+REASON = re.compile(r"\s\|\s|\bbecause\b|\bsince\b|\s\[|\s\((?=[^()]*[a-z]{3}|[^()]*∠s|v\.o\.a|AA|SS|SAS|ASA|RHS|S∠S|∠∠)")
 
 
 def pieces():
@@ -66,6 +66,8 @@ def relation_holds(relation, figure):
     if kind in ("parallel", "perpendicular"):
         one_line = kind == "parallel" and all(p in relation[1] or figure.off_line(*relation[1], p) < 1e-9 for p in relation[2])
         return not one_line and figure.direction(*points, kind == "perpendicular") < 1e-6
+    if kind == "round":
+        return figure.on_circle(relation[1], relation[2][0]) < 1e-6
     if kind == "concyclic":
         return figure.misses("concyclic: " + ", ".join(points)) < 1e-6
     sides = [[figure.length(t[i], t[(i + 1) % 3]) for i in range(3)] for t in relation[1:]]

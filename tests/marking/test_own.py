@@ -114,6 +114,12 @@ class Ladders(unittest.TestCase):
         self.leaking(("step", "∠LQP = 116° (co-interior angles)"))                       # and 116 − 52
         self.clean(("step", "∠LQX = 115° (straight line)"))
 
+    def test_a_given_quoted_as_reason_is_no_leak(self):
+        question = Question(["angle KLM = 7x", "angle MLP = 5x"], "angle KLM", Fraction(84), Names())
+        self.clean(("step", "5x + 7x = 144, so x = 12 (angle sum, given ∠KLM = 7x°)"), question=question)
+        self.leaking(("step", "∠KLM = 7x and x = 12 (angle sum)"), question=question, word="says the goal")
+        self.leaking(("step", "2∠KLM = 168° (angle sum)"), question=question, word="one subtraction")
+
     def test_numbers_of_the_question_may_be_said(self):
         self.clean(("where", "Which angle is 52°?"))
         self.leaking(("where", "Which angles add up to 180°?"), word="not told before")
