@@ -45,10 +45,14 @@ struct sentence_text
     : plus<not_at<sor<line_end, full_stop, semicolon, one<'#'>>>, sor<continued, plain_word, pegtl::any>> {};
 struct whole_text : plus<not_at<sor<line_end, one<'#'>>>, sor<continued, plain_word, pegtl::any>> {};
 
-// A pupil's work may stand on the lines below its keyword, up to the next keyword.
+// A pupil's work may stand on the lines below its keyword, up to the next keyword. "Given:", "To prove:" and "Answer:" with
+// a capital letter are the pupil's own headings there.
+struct pupils_heading
+    : sor<bare_word<"to">, seq<at<one<'G', 'A', 'P', 'F'>>, sor<given_head, find_head, prove_head, seq<bare_word<"answer">, head_colon>>>> {
+};
 struct work_line : plus<not_at<sor<line_end, one<'#'>>>, pegtl::any> {};
 struct work_below
-    : star<not_at<eof>, not_at<gap, any_head>, gap, opt<work_line>, opt<comment>, sor<pegtl::eol, at<eof>>> {
+    : star<not_at<eof>, not_at<gap, not_at<pupils_heading>, any_head>, gap, opt<work_line>, opt<comment>, sor<pegtl::eol, at<eof>>> {
 };
 struct work : seq<work_head, sor<seq<work_line, opt<comment>, sor<pegtl::eol, eof>>,
                                  seq<opt<comment>, sor<pegtl::eol, eof>, work_below>>> {};

@@ -129,6 +129,7 @@ Reader::Sum Reader::factor(const Node& node) {
     if (const Angle* known = draft_.find_called(canonical_name(written)))
       return {{Term{1, *known, node.span}}};
     const std::size_t count = letters(node).size();
+    if (letters_are_angles_ && (count == 1 || count == 3)) return {{Term{1, angle(node).angle, node.span}}};
     draft_.error(node.span, "\"" + written + "\" alone is not a quantity",
                  count == 1 || count == 3 ? "write \"angle " + written + "\" for the angle"
                                           : "an angle has three letters, a segment two");

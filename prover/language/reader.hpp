@@ -26,6 +26,9 @@ class Reader {
  public:
   Reader(std::string_view text, Draft& draft) : text_(text), draft_(draft) {}
 
+  // A pupil leaves out the sign of an angle: "KLM = 70", "L = 70".
+  void take_letters_for_angles() { letters_are_angles_ = true; }
+
   // The clauses of a sentence, and the goals in it.
   void sentence(const Node& node, std::vector<Phrase>& phrases, std::vector<Goal>& goals);
 
@@ -150,6 +153,7 @@ class Reader {
   std::string_view text_;
   Draft& draft_;
   std::vector<Phrase>* phrases_ = nullptr;
+  bool letters_are_angles_ = false;
 };
 
 // The name of a point or letter in one spelling: K₁ is K1, L̂ is L.
