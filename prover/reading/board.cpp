@@ -223,10 +223,16 @@ void Board::say(const Instance& instance, const std::set<int>& used, int step) {
   std::set<int> uses;
   std::vector<std::string> given_texts;
   line.reason = reasons_.reason(instance);
-  for (const Form& premise : instance.premises) rest_on(premise, uses, reasons_.names_places(rule) ? nullptr : &given_texts);
-  for (const Form& value : values) rest_on(value, uses, letter_ ? &given_texts : nullptr);
-  for (const Form& relation : relations) rest_on(relation, uses, &given_texts);
+  std::set<int> hypotheses;
+  for (const Form& premise : instance.premises)
+    rest_on(premise, uses, reasons_.names_places(rule) ? nullptr : &given_texts, &hypotheses);
+  for (const Form& value : values) rest_on(value, uses, letter_ ? &given_texts : nullptr, &hypotheses);
+  for (const Form& relation : relations) rest_on(relation, uses, &given_texts, &hypotheses);
   line.uses.assign(uses.begin(), uses.end());
+  line.givens.assign(hypotheses.begin(), hypotheses.end());
+  line.ask = reasons_.hints(instance);
+  for (const Form& claim : claims)
+    if (!is_fact(claim, scene_.unknowns)) line.relation += (line.relation.empty() ? "" : "; ") + names_.equation(claim);
   show_givens(rule, given_texts, line.reason);
   std::vector<Form> all = gained;
   all.insert(all.end(), claims.begin(), claims.end());
@@ -270,6 +276,8 @@ void Board::add_line(ReadingLine line, const std::vector<Form>& says) {
     if (last.rule == line.rule && last.reason == line.reason && last.uses == line.uses && last.rows.size() == 1 &&
         chain(last.rows[0], line.rows[0])) {
       last.made_of.insert(last.made_of.end(), line.made_of.begin(), line.made_of.end());
+      last.givens.insert(last.givens.end(), line.givens.begin(), line.givens.end());
+      if (!line.relation.empty()) last.relation += (last.relation.empty() ? "" : "; ") + line.relation;
       for (const std::string& p : line.places)
         if (std::find(last.places.begin(), last.places.end(), p) == last.places.end()) last.places.push_back(p);
       for (const Form& f : says) {
@@ -348,10 +356,13 @@ void Board::say_worked_out(const Form& form, const std::vector<int>& from, const
 
 // The lines that an equation rests on, and the sentences that tie unknowns together ("HJ bisects ∠GHF") and were
 // put in without a line of their own.
-void Board::rest_on(const Form& form, std::set<int>& uses, std::vector<std::string>* givens) const {
+void Board::rest_on(const Form& form, std::set<int>& uses, std::vector<std::string>* givens, std::set<int>* hypotheses) const {
   const auto parts = said_.parts(form);
   if (!parts) return;
   for (const int line : lines_of(*parts)) uses.insert(line);
+  if (hypotheses)
+    for (const Said::Part& p : *parts)
+      if (p.line == 0 && p.hypothesis >= 0) hypotheses->insert(p.hypothesis);
   if (givens) note_givens(*parts, *givens);
 }
 

@@ -52,7 +52,8 @@ class Board {
   void say_worked_out(const Form& form, const std::vector<int>& from, const std::vector<Said::Part>& parts);
   void prefer_names();
   void note_letter(UnknownId solved_for);
-  void rest_on(const Form& form, std::set<int>& uses, std::vector<std::string>* givens = nullptr) const;
+  void rest_on(const Form& form, std::set<int>& uses, std::vector<std::string>* givens = nullptr,
+               std::set<int>* hypotheses = nullptr) const;
   void note_givens(const std::vector<Said::Part>& parts, std::vector<std::string>& givens) const;
   bool ties_unknowns(int hypothesis) const;
   void show_givens(const Rule& rule, const std::vector<std::string>& texts, std::string& reason) const;

@@ -23,6 +23,10 @@ struct ReadingLine {
   bool closing = false;
   std::vector<std::string> places;  // of a rule with letters: the point for each letter, in the rule's order
   std::vector<int> made_of;         // the proof's steps that it tells, by index; none where it only puts lines together
+  // For hints about the line:
+  HintSentences ask = {};           // the sentences of its rule at these places; empty where it has none
+  std::string relation = {};        // what the rule says here in letters alone, no number put in: "∠KLM + ∠LMK = ∠KMP"
+  std::vector<int> givens = {};     // indices into Statement::givens that it rests on directly
 };
 
 struct Reading {

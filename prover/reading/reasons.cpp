@@ -63,6 +63,28 @@ std::string Reasons::reason(const Instance& instance) const {
   });
 }
 
+HintSentences Reasons::hints(const Instance& instance) const {
+  const Rule& rule = catalogue_[instance.rule];
+  if (rule.hints.empty()) return {};
+  HintSentences filled;
+  if (rule.builtin) {
+    std::vector<std::string> parts;
+    for (std::size_t i = 0; i < rule.variables.points.size(); ++i) parts.push_back(shape_part(rule, i, instance.places));
+    filled.where = fill_hint(rule, wording_, HintRung::where, parts);
+    filled.kind = fill_hint(rule, wording_, HintRung::kind, parts);
+    filled.places = fill_hint(rule, wording_, HintRung::places, parts);
+    return filled;
+  }
+  const std::vector<PointId> places = places_as_said(rule, instance.places);
+  const PrintPlace print = [&](const std::vector<WordingPiece>& pieces, std::size_t i, Register used) {
+    return place_text(rule, places, pieces, i, used);
+  };
+  filled.where = fill_hint(rule, wording_, HintRung::where, print);
+  filled.kind = fill_hint(rule, wording_, HintRung::kind, print);
+  filled.places = fill_hint(rule, wording_, HintRung::places, print);
+  return filled;
+}
+
 bool Reasons::names_places(const Rule& rule) const {
   const auto found = rule.wording.find(Register::plain);
   if (found == rule.wording.end()) return false;

@@ -19,6 +19,7 @@ class Reasons {
           const NameBook& names, Register wording);
 
   std::string reason(const Instance& instance) const;
+  HintSentences hints(const Instance& instance) const;  // with the places named likewise
   // Whether the reason says where in the figure it stands ("angle sum of triangle KLM", not "SAS"). Asked of our own words:
   // a school that cites by name alone wants no more than the name.
   bool names_places(const Rule& rule) const;

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "prover/base/source.hpp"
+#include "prover/rule/rule.hpp"
 #include "prover/statement/figure_marks.hpp"
 
 namespace prover {
@@ -24,6 +25,9 @@ struct AnswerStep {
   bool closing = false;        // the answer line; also substitution
   std::vector<std::string> places;  // of a rule with letters: the point for each letter
   std::vector<int> made_of;         // the instances that it tells, by their place in the checked proof
+  HintSentences ask = {};           // what to ask a pupil before this step (prover/hints); empty where its rule has no sentences
+  std::string relation = {};        // what its rule says here in letters alone: "∠KLM + ∠LMK = ∠KMP"; empty for a fact
+  std::vector<std::string> givens = {};  // that it rests on directly, as they were understood
 };
 
 struct AnswerProof {

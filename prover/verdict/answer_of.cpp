@@ -109,8 +109,11 @@ AnswerProof answer_proof(const CheckedProof& checked, const Statement& statement
   }
   out.constructions = checked.reading.constructions;
   int n = 0;
-  for (const ReadingLine& line : checked.reading.lines)
-    out.steps.push_back({++n, line.claim.empty() ? joined(line.rows) : line.claim, line.rows, line.rule, line.reason, line.uses, line.closing, line.places, line.made_of});
+  for (const ReadingLine& line : checked.reading.lines) {
+    out.steps.push_back({++n, line.claim.empty() ? joined(line.rows) : line.claim, line.rows, line.rule, line.reason, line.uses, line.closing, line.places, line.made_of,
+                         line.ask, line.relation, {}});
+    for (const int given : line.givens) out.steps.back().givens.push_back(statement.givens[static_cast<std::size_t>(given)].text);
+  }
   std::set<Position> seen;
   for (const SeenPosition& p : checked.proof.positions)
     if (p.source == PositionSource::seen && seen.insert(p.position).second)
