@@ -2,6 +2,7 @@
 #include "frontend/command/command.hpp"
 #include "frontend/command/completion.hpp"
 #include "frontend/command/draw.hpp"
+#include "frontend/command/hints.hpp"
 #include "frontend/command/prove.hpp"
 #include "frontend/command/rules.hpp"
 #include "frontend/command/solvable.hpp"
@@ -23,6 +24,10 @@ const std::vector<Command>& commands() {
        "  anglewright solvable frontend/examples/trellis-isosceles-chain.aw\n"
        "  anglewright solvable --taught angles problem.aw",
        declare_solvable},
+      {"hints", "The next hint, or the whole ladder of hints; also from where a pupil already is",
+       "  anglewright hints frontend/examples/trellis-laths.aw\n"
+       "  anglewright hints --step 3 --done \"∠KLQ = ∠KQL (base angles)\" frontend/examples/trellis-laths.aw",
+       declare_hints},
       {"draw", "The figure of a problem as SVG; where the answer is open, the figures that show it, side by side",
        "  anglewright draw --out figure.svg frontend/examples/trellis-laths.aw",
        declare_draw},

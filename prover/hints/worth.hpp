@@ -1,0 +1,12 @@
+// What a ladder is worth: how many of the listed ways still go with all that it has told. A way goes with a rung when it
+// cites the theorem that the rung names, and makes the step that it tells.
+#pragma once
+#include <vector>
+
+#include "prover/hints/ladder.hpp"
+
+namespace prover {
+
+void count_open_ways(const std::vector<const AnswerProof*>& ways, const Statement& statement, Ladder& ladder);
+
+}  // namespace prover
