@@ -5,6 +5,7 @@
 #include "frontend/command/command.hpp"
 #include "frontend/command/output.hpp"
 #include "frontend/command/rules_arguments.hpp"
+#include "prover/rule/wording.hpp"
 
 namespace frontend {
 
@@ -40,6 +41,21 @@ Items courses_of(const Rule& rule, const prover::Catalogue& catalogue) {
   return items;
 }
 
+constexpr prover::HintRung hint_rungs[] = {prover::HintRung::where, prover::HintRung::kind, prover::HintRung::places};
+
+// What a pupil is asked before this step, as a ladder has it; another school's words only where they differ.
+std::vector<std::string> questions(const Rule& rule) {
+  std::vector<std::string> asked;
+  for (const NamedRegister& named : registers()) {
+    const auto found = rule.hints.find(named.wording);
+    if (found == rule.hints.end()) continue;
+    for (const prover::HintRung rung : hint_rungs)
+      if (const std::string& text = prover::sentence_of(found->second, rung); !text.empty())
+        asked.push_back((named.wording == prover::Register::plain ? std::string() : std::string(named.name) + ": ") + without_braces(text));
+  }
+  return asked;
+}
+
 Document rule_page(const Rule& rule, const prover::Catalogue& catalogue) {
   Document page;
   page.blocks.push_back(Heading{1, rule.id});
@@ -60,6 +76,7 @@ Document rule_page(const Rule& rule, const prover::Catalogue& catalogue) {
   }
   page.blocks.push_back(std::move(reasons));
   add("Also called", rule.synonyms);
+  add("To ask a pupil", questions(rule));
   if (!rule.why.empty()) page.blocks.push_back(Paragraph{"Why: " + without_braces(rule.why)});
   std::vector<std::string> fires, silent;
   for (const prover::RuleExample& example : rule.examples) {
@@ -103,6 +120,14 @@ Json rule_json(const Rule& rule, const prover::Catalogue& catalogue) {
     if (!source.empty()) json["reason_sources"][named.name] = source;
     const auto recalled = rule.recalled.find(named.wording);
     if (recalled != rule.recalled.end() && recalled->second) json["from_memory"].push_back(named.name);
+  }
+  json["hints"] = Json::object();
+  for (const NamedRegister& named : registers()) {
+    const auto found = rule.hints.find(named.wording);
+    if (found == rule.hints.end()) continue;
+    for (const prover::HintRung rung : hint_rungs)
+      if (const std::string& text = prover::sentence_of(found->second, rung); !text.empty())
+        json["hints"][named.name][std::string(prover::name_of(rung))] = without_braces(text);
   }
   json["also"] = rule.synonyms;
   json["why"] = without_braces(rule.why);

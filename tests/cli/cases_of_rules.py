@@ -98,6 +98,33 @@ class Rules(TestCase):
         self.assertIn("<svg", run("rules", "--from", "triangle-angle-sum", "--graph", "svg").out)
         self.assertEqual(run("rules", "--from", "no-such-rule").returncode, 2)
 
+    def test_hint_sentences_are_shown_and_may_be_changed_or_translated(self):
+        asked = json.loads(run("rules", "isosceles-base-angles", "--json").out)["hints"]["plain"]
+        self.assertEqual(set(asked), {"where", "kind", "places"})
+        self.assertIn("Which two sides of triangle ABC do you know something about?", run("rules", "isosceles-base-angles").out)
+        with tempfile.TemporaryDirectory() as folder:
+            hints = Path(folder, "hints")
+            hints.mkdir()
+            file = Path(hints, "deutsch.hints")
+            file.write_text('rule isosceles-base-angles\n  hint where "Welche Seiten von Dreieck {ABC} kennst du?"\n')
+            done = run("rules", "isosceles-base-angles", "--json", "--rules", folder)
+            self.assertEqual(done.returncode, 0, done.err)
+            changed = json.loads(done.out)["hints"]["plain"]
+            self.assertEqual(changed["where"], "Welche Seiten von Dreieck ABC kennst du?")
+            self.assertEqual(changed["kind"], asked["kind"])
+            # The rule itself is the catalogue's own: a proof that cites it is what it was.
+            problem = "triangle: KLM\nKL = KM\nangle KLM = 70\nfind: angle KML\n"
+            self.assertEqual(prove(problem, "--rules", folder).out, prove(problem).out)
+
+            # A sentence that gives the step away, or belongs to no rule, is shown in its place and left out.
+            file.write_text('rule isosceles-base-angles\n  hint where "Compare {angle ABC} with {angle ACB}."\nrule no-such-rule\n')
+            done = run("rules", "isosceles-base-angles", "--json", "--rules", folder)
+            self.assertEqual(done.returncode, 2)
+            self.assertIn("deutsch.hints:2:15: error: this hint names together", done.err)
+            self.assertIn("deutsch.hints:3:6: error: there is no rule", done.err)
+            self.assertEqual(json.loads(done.out)["hints"]["plain"], asked)
+            self.assertEqual(run("rules", "--lint", "--rules", folder).returncode, 2)
+
     def test_rules_are_linted(self):
         rule = """rule own-angles
   title    "our own"

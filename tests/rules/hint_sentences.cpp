@@ -54,10 +54,10 @@ bool says_the_same(const Phrase& a, const Phrase& b) {
 bool states_a_conclusion(const Rule& rule, std::string_view sentence) {
   const std::vector<std::string> words = words_of(sentence);
   for (std::size_t i = 0; i < words.size(); ++i) {
-    const bool names_something = words[i].starts_with("∠") || words[i].starts_with("2∠") || words[i].starts_with("△") || words[i] == "angle" || words[i] == "line" ||
-                                 words[i] == "triangle" || words[i] == "triangles" || words[i] == "circle" ||
-                                 (!words[i].empty() && words[i][0] >= 'A' && words[i][0] <= 'Z');
-    if (!names_something) continue;
+    static const std::set<std::string> nouns = {"angle", "line", "triangle", "triangles", "circle"};
+    const bool signed_name = words[i].starts_with("∠") || words[i].starts_with("2∠") || words[i].starts_with("△");
+    const bool capital = !words[i].empty() && words[i][0] >= 'A' && words[i][0] <= 'Z';
+    if (!signed_name && !capital && !nouns.contains(words[i])) continue;
     std::string run;
     for (std::size_t j = i; j < words.size(); ++j) {
       run += (run.empty() ? "" : " ") + words[j].substr(0, words[j].find('\n'));
@@ -123,7 +123,7 @@ TEST_CASE("every rule that a step can cite has its three sentences, and the othe
         CHECK_FALSE(sentence.empty());
         names_a_place = names_a_place || contains(sentence, "{");
       }
-    CHECK(names_a_place == has_sentences(rule));
+    CHECK(names_a_place == has_sentences(rule));  // a question is asked about this figure
   }
 }
 
