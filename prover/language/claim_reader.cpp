@@ -187,7 +187,11 @@ ReadClaim ClaimReader::claim(const Rewritten& text) {
     auto settling = std::make_unique<Draft>(*trial);
     if (in_place) settling->polygons = place_;
     std::vector<Phrase> settled = phrases;
-    settle_with(*settling, settled, UnitKind::goal);
+    // "a kite with KL = KN" looks at its own words for the sides; "isosceles" is what is claimed.
+    const bool finds_sides = std::any_of(settling->vague.begin(), settling->vague.end(), [](const VagueShape& shape) {
+      return shape.kind == VagueKind::kite || shape.kind == VagueKind::trapezium;
+    });
+    settle_with(*settling, settled, finds_sides ? UnitKind::given : UnitKind::goal);
     const bool failed = take_mistakes(result, mistakes);
     if (failed && in_place) {
       result.trouble.clear();
@@ -313,7 +317,7 @@ void ClaimReader::name_letters(ReadClaim& result) {
   }
 }
 
-ReadClaim ClaimReader::drawing(const Rewritten& text, Span span, const Rewritten* facts) {
+ReadClaim ClaimReader::drawing(const Rewritten& text, Span span, const std::vector<Rewritten>& facts) {
   ReadClaim result;
   const std::size_t points = problem_.names.points.size(), mistakes = problem_.diagnostics.size();
   const auto refuse = [&] {
@@ -326,17 +330,23 @@ ReadClaim ClaimReader::drawing(const Rewritten& text, Span span, const Rewritten
     return refuse();
   }
   auto trial = std::make_unique<Draft>(*draft_);
-  std::vector<Phrase> phrases = parsed(*trial, facts != nullptr ? *facts : text, result);
-  if (!result.read || result.asks || take_mistakes(result, mistakes)) return refuse();
+  std::vector<Phrase> phrases;
+  for (const Rewritten& one : facts.empty() ? std::vector<Rewritten>{text} : facts) {
+    result.read = false;
+    for (Phrase& phrase : parsed(*trial, one, result)) {
+      one.to_source(phrase);
+      phrases.push_back(std::move(phrase));
+    }
+    if (!result.read || result.asks || take_mistakes(result, mistakes)) return refuse();
+  }
+  if (!facts.empty() && problem_.names.points.size() == points) return refuse();  // facts of old points draw nothing
   settle_with(*trial, phrases, UnitKind::added);
   if (take_mistakes(result, mistakes) || phrases.empty()) return refuse();
   problem_.diagnostics.resize(mistakes);
-  if (facts != nullptr) {
+  if (!facts.empty()) {
     for (std::size_t i = points; i < problem_.names.points.size(); ++i)
       trial->unnamed.push_back(PointId(static_cast<std::int64_t>(i)));
   }
-  const Rewritten& read = facts != nullptr ? *facts : text;
-  for (Phrase& phrase : phrases) read.to_source(phrase);
   result.phrases = phrases;
   Sentence sentence;
   sentence.span = span;

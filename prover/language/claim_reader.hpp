@@ -37,7 +37,7 @@ class ClaimReader {
   void accept(const ReadClaim& claim) { letters_.insert(claim.letters.begin(), claim.letters.end()); }
   // Appends to `added` of the problem when it can be read. `facts`: what stands in brackets behind the drawing, and says
   // what its new points are.
-  ReadClaim drawing(const Rewritten& text, Span span, const Rewritten* facts = nullptr);
+  ReadClaim drawing(const Rewritten& text, Span span, const std::vector<Rewritten>& facts = {});
 
   // A corner alone means the angle of this figure while a line speaks of it ("In △KLM: ∠L = 40°").
   void speak_of(std::vector<std::vector<PointId>> figures) { place_ = std::move(figures); }

@@ -9,6 +9,7 @@
 #include "prover/language/lines.hpp"
 #include "prover/language/text_limits.hpp"
 #include "prover/language/work_parts.hpp"
+#include "prover/language/work_spelling.hpp"
 #include "prover/language/work_words.hpp"
 
 namespace prover {
@@ -16,6 +17,8 @@ namespace prover {
 namespace {
 
 using namespace work_words;
+
+std::optional<Rewritten> on_diameter(const Rewritten& text);
 
 constexpr std::size_t longest_line = 2'000;
 constexpr std::size_t most_lines = 2'000;
@@ -116,6 +119,7 @@ class WorkReader {
   void statement(Rewritten& line, std::size_t begin, WorkLine& read);
   std::size_t take_claim(const Rewritten& line, const std::vector<WorkPart>& parts, std::size_t first, WorkLine& read);
   std::size_t take_drawing(const Rewritten& line, const std::vector<WorkPart>& parts, std::size_t first, WorkLine& read);
+  bool common_part(const Rewritten& line, const WorkPart& part, WorkLine& read);
   bool cut_inside(const Rewritten& line, const WorkPart& part, WorkLine& read);
   bool claim_at_end(const Rewritten& line, const WorkPart& part, std::size_t from, bool leads, WorkLine& read);
   ReadClaim attempt(const Rewritten& text);
@@ -132,7 +136,8 @@ class WorkReader {
   Said said_;
   std::string_view source_;
   std::optional<Unread> unread_;  // the first claim of the line that could not be read
-  std::vector<std::pair<std::size_t, std::size_t>> brackets_;
+  std::vector<Rewritten> facts_;  // in the line's first bracket: what a drawing brings, or a reason
+  bool facts_used_ = false;
   bool of_problem_ = true, drew_ = false, named_ = false;
   std::optional<Phrase> last_chain_;  // of the lines before: "= 64" goes on with it
 };
@@ -156,12 +161,50 @@ void WorkReader::reason(const Rewritten& line, std::size_t begin, std::size_t en
   }
   for (const std::string_view nothing : {"say", "QED", "as required", "qed", "for short", "construction"})
     if (words == nothing) return;
+  // Parts with nothing but a comma or "and" between them are one reason.
+  if (!read.reasons.empty() && read.reasons.back().span.end <= span.begin) {
+    WorkReason& last = read.reasons.back();
+    const std::string_view between = source_.substr(last.span.end, span.begin - last.span.end);
+    const std::size_t word = skip_blanks(between, 0);
+    const std::size_t joint = std::max(match(between, word, "and|by|as|from|using|with"), word);
+    if (!between.empty() && (is_blank(between.substr(joint)) || between == ", " || between == "," || between == "; ") &&
+        between.find('(') == std::string_view::npos && between.find("  ") == std::string_view::npos &&
+        between.find('\t') == std::string_view::npos) {
+      last.span.end = span.end;
+      last.text = std::string(source_.substr(last.span.begin, last.span.end - last.span.begin));
+      return;
+    }
+  }
   read.reasons.push_back({std::move(words), span});
+}
+
+// "P and Q lie on the circle with diameter LM": P, Q, L and M lie on one circle; of P alone it says that ∠LPM is right.
+std::optional<Rewritten> on_diameter(const Rewritten& text) {
+  constexpr std::string_view words =
+      "lie on the circle with diameter|lies on the circle with diameter|lie on a circle with diameter|lies on a circle with "
+      "diameter|are on the circle with diameter|is on the circle with diameter|lie on the circle on diameter|lies on the circle "
+      "on diameter|lie on the semicircle on|lies on the semicircle on|are on a circle with diameter|is on a circle with diameter";
+  const std::size_t at = find(text.text(), words);
+  if (at == std::string::npos) return std::nullopt;
+  const std::size_t end = match(text.text(), at, words), row = skip_blanks(text.text(), end);
+  if (row + 2 > text.size() || !is_capital(text.text()[row]) || !is_capital(text.text()[row + 1])) return std::nullopt;
+  const std::string ends = text.text().substr(row, 2), subject = text.text().substr(0, at);
+  Rewritten round = text;
+  if (find(subject, "and") == std::string::npos && subject.find(',') == std::string::npos) {
+    const std::size_t begin = skip_blanks(subject, 0);
+    round.replace(0, text.size(), std::string("∠") + ends[0] + subject.substr(begin, subject.find(' ', begin) - begin) + ends[1] + " = 90");
+  } else {
+    round.replace(at, text.size(), std::string(", ") + ends[0] + ", " + ends[1] + " lie on a circle");
+  }
+  return round;
 }
 
 ReadClaim WorkReader::attempt(const Rewritten& text) {
   ReadClaim read = claims_.claim(text);
   if (!read.read) {
+    if (const auto round = on_diameter(text)) {
+      if (ReadClaim again = claims_.claim(*round); again.read) return again;
+    }
     // "K, L, M, N concyclic", "△KLM isosceles": without the verb.
     const std::size_t at = find(text.text(), "concyclic|collinear|isosceles|equilateral|cyclic|parallel|perpendicular|congruent|"
                                              "similar|equal|supplementary|complementary");
@@ -196,7 +239,8 @@ void WorkReader::accept(ReadClaim claim, WorkLine& read) {
 // What a line says beside its claim and is known already is its reason: "∠KLP = 70°, KL ∥ MN".
 bool WorkReader::supports(const ReadClaim& claim, const WorkLine& read) const {
   if (only_names(claim.phrases)) return true;
-  const bool fresh = std::any_of(read.claims.begin(), read.claims.end(), [](const Phrase& phrase) {
+  // After the words of a reason too: "alternate angles, KL ∥ MN: ∠KLP = 70°".
+  const bool fresh = (read.claims.empty() && !read.reasons.empty()) || std::any_of(read.claims.begin(), read.claims.end(), [](const Phrase& phrase) {
     return phrase.predicate != Predicate::relation || speaks_of_angles(phrase);
   });
   return fresh && std::all_of(claim.phrases.begin(), claim.phrases.end(), [&](const Phrase& phrase) {
@@ -245,6 +289,33 @@ std::size_t WorkReader::take_claim(const Rewritten& line, const std::vector<Work
     }
   }
   return first;
+}
+
+// "KP is common": KP = KP.
+bool WorkReader::common_part(const Rewritten& line, const WorkPart& part, WorkLine& read) {
+  const std::string text = line.text().substr(part.begin, part.end - part.begin);
+  const std::size_t at = find(text, "common|shared|in common");
+  if (at == std::string::npos || has_relation(text)) return false;
+  std::size_t end = at;
+  for (bool moved = true; moved;) {
+    moved = false;
+    while (end > 0 && (text[end - 1] == ' ' || text[end - 1] == ',' || text[end - 1] == ':')) --end;
+    for (const std::string_view word : {"is", "are", "a", "the"})
+      if (end >= word.size() && match(text, end - word.size(), word) == end) {
+        end -= word.size();
+        moved = true;
+        break;
+      }
+  }
+  Rewritten equation = line.part(part.begin, part.begin + end);
+  const std::string name = equation.text();
+  if (is_blank(name)) return false;
+  equation.replace(end, end, " = " + name);
+  ReadClaim claim = claims_.claim(equation);
+  if (!claim.read || claim.phrases.empty()) return false;
+  accept(std::move(claim), read);
+  reason(line, part.begin + at, part.end, read);
+  return true;
 }
 
 // "∠KLP = 70 alternate angles", "by SAS △KLM ≅ △PQR": no sign stands between the claim and its reason.
@@ -309,7 +380,11 @@ std::size_t WorkReader::take_drawing(const Rewritten& line, const std::vector<Wo
   std::optional<ReadClaim> failure;
   for (std::size_t last = end; last > first; --last) {
     const Rewritten text = line.part(parts[first].begin, parts[last - 1].end);
-    ReadClaim drawn = claims_.drawing(text, of_problem_ ? line.source({parts[first].begin, parts[last - 1].end}) : Span{});
+    const Span span = of_problem_ ? line.source({parts[first].begin, parts[last - 1].end}) : Span{};
+    ReadClaim drawn;
+    if (last == end && !facts_.empty()) drawn = claims_.drawing(text, span, facts_);
+    if (drawn.read) facts_used_ = true;
+    if (!drawn.read) drawn = claims_.drawing(text, span);
     if (drawn.read) {
       read.drawn.push_back(problem_.added.size() - 1);
       for (const Phrase& phrase : problem_.added.back().phrases) said_.add(phrase, problem_.names);
@@ -358,12 +433,13 @@ void WorkReader::statement(Rewritten& line, std::size_t begin, WorkLine& read) {
       i = end;
       continue;
     }
-    if (match(line.text(), word, drawing_words) != 0) {
+    if (match(line.text(), word, drawing_words) != 0 ||
+        (match(line.text(), word, "through|from|at") != 0 && find(text, "draw|construct|join") != std::string_view::npos)) {
       i = take_drawing(line, parts, i, read);
       continue;
     }
-    if (i > 0 && !read.claims.empty() &&
-        (part.link == Link::comma || part.link == Link::conjunction || part.link == Link::semicolon)) {
+    const bool goes_on = part.link == Link::comma || part.link == Link::conjunction || part.link == Link::semicolon;
+    if (i > 0 && goes_on && (!read.claims.empty() || !read.reasons.empty())) {
       const ReadClaim claim = claims_.claim(line.part(part.begin, part.end));
       if (claim.read && supports(claim, read)) {
         i = reasons_until(i, i + 1);
@@ -374,13 +450,41 @@ void WorkReader::statement(Rewritten& line, std::size_t begin, WorkLine& read) {
       i = take_drawing(line, parts, i, read);
       continue;
     }
+    if (common_part(line, part, read)) {
+      ++i;
+      continue;
+    }
     const std::size_t after = take_claim(line, parts, i, read);
     if (after != i) {
       i = after;
       continue;
     }
-    if (!(has_prose(text) && cut_inside(line, part, read))) reason(line, part.begin, part.end, read);
+    if (!(has_prose(text) && cut_inside(line, part, read))) {
+      const std::size_t subject = skip_blanks(text, 0);
+      const bool of_the_figure = subject + 1 < text.size() && is_capital(text[subject]) && !is_small(text[subject + 1]) &&
+                                 has_letters(text) && has_prose(text);
+      if (of_the_figure && read.claims.empty() && part.link != Link::comma) {
+        note(attempt(line.part(part.begin, part.end)));
+      } else {
+        reason(line, part.begin, part.end, read);
+      }
+    }
     ++i;
+  }
+  // "If ∠KLM = 60°", "since KL ∥ MN" and nothing else: then this is what the line says.
+  if (read.claims.empty() && read.drawn.empty() && !named_ && !unread_ && !parts.empty() && parts[0].link == Link::because) {
+    WorkLine again;
+    for (std::size_t i = 0; i < parts.size();) {
+      const std::size_t after = take_claim(line, parts, i, again);
+      if (after == i) reason(line, parts[i].begin, parts[i].end, again);
+      i = std::max(after, i + 1);
+    }
+    if (again.claims.empty()) {
+      unread_.reset();
+    } else {
+      read.claims = std::move(again.claims);
+      read.reasons = std::move(again.reasons);
+    }
   }
 }
 
@@ -485,6 +589,19 @@ WorkLine WorkReader::read(std::string_view source, Span span, bool of_problem) {
   const Rewritten whole = line;
   blank_ending(line);
   const auto reasons = take_out_reasons(line);
+  facts_.clear();
+  facts_used_ = false;
+  if (!reasons.empty()) {
+    std::size_t from = reasons[0].first;
+    for (std::size_t i = from; i <= reasons[0].second; ++i)
+      if (i == reasons[0].second || whole.text()[i] == ';') {
+        facts_.push_back(whole.part(from, i));
+        from = i + 1;
+      }
+  }
+  std::string letters;
+  for (const std::string& name : problem_.names.points) letters += name[0];
+  spell_out(line, letters);
   Around around = look_around(line, 0);
   read.concludes = around.concludes;
   read.similarly = around.similarly;
@@ -526,7 +643,7 @@ WorkLine WorkReader::read(std::string_view source, Span span, bool of_problem) {
     own.comparisons.assign(sides.size() - 1, Comparison::equal);
     own.expressions = std::move(sides);
   }
-  for (const auto& [from, to] : reasons) reason(whole, from, to, read);
+  for (std::size_t i = facts_used_ ? 1 : 0; i < reasons.size(); ++i) reason(whole, reasons[i].first, reasons[i].second, read);
   std::stable_sort(read.reasons.begin(), read.reasons.end(),
                    [](const WorkReason& a, const WorkReason& b) { return a.span.begin < b.span.begin; });
   if (around.says_given && !read.claims.empty()) read.reasons.push_back({"given", line.source({0, around.begin})});

@@ -12,7 +12,7 @@ using namespace work_words;
 
 constexpr std::string_view so_words =
     "so|hence|therefore|thus|then|consequently|it follows that|this means that|this means|that means that|that means|"
-    "which means that|which means|which gives|this gives|and so";
+    "which means that|which means|which gives|this gives|and so|gives|giving|yields|implies|means";
 constexpr std::string_view so_signs = "∴|⇒|→|⟹|➔|=>|->|⟶";
 constexpr std::string_view because_words = "because of|because|since|reason|due to|given that";
 constexpr std::string_view by_words = "as|by|using|from|with";
@@ -87,6 +87,16 @@ bool is_reason(std::string_view inside) {
   if (has_prose(inside) || inside.find("∥") != std::string_view::npos || inside.find("||") != std::string_view::npos ||
       inside.find("//") != std::string_view::npos || inside.find("∠s") != std::string_view::npos ||
       inside.find("⊥") != std::string_view::npos || inside.find('=') != std::string_view::npos)
+    return true;
+  // "S∠S", "∠∠∠", "≡ ∆s"
+  std::string plain;
+  for (std::size_t i = 0; i < inside.size();) {
+    const std::size_t sign = skip_signs(inside, i, "∠|△|∆|Δ|≡|≅|<| |,");
+    if (sign == i) plain += inside[i];
+    i = sign == i ? i + 1 : sign;
+  }
+  if (plain.find_first_not_of("SARHLCPTs.") == std::string::npos &&
+      (plain.size() < 3 || plain.find_first_not_of("SAs.") == std::string::npos || !has_letters(plain)))
     return true;
   // "SAS", "given", "vert opp", "R", "∠ sum": words, but no sum of quantities
   static constexpr std::string_view arithmetic = "0123456789+-*/.,° ";
@@ -329,6 +339,8 @@ std::vector<WorkPart> cut_parts(const Rewritten& line, std::size_t begin) {
       cut(i, i + 1, Link::comma);
     } else if (c == ';') {
       cut(i, i + 1, Link::semicolon);
+    } else if (c == ':' && i > 0 && text[i - 1] != ' ' && i + 1 < text.size() && text[i + 1] == ' ' && !digit_before) {
+      cut(i, i + 1, Link::comma);
     } else if ((c == '.' || c == '!' || c == '?') && !digit_after) {
       const std::size_t after = skip_blanks(text, i + 1);
       const bool dots = (i + 1 < text.size() && text[i + 1] == '.') || (i > 0 && text[i - 1] == '.');

@@ -110,6 +110,22 @@ TEST_CASE("what stands around a line", "[work]") {
   CHECK(read("∠LKM = (180° − 52°) ÷ 2\n   = 64°") == "∠LKM = 90° − 26°\n∠LKM = 90° − 26° = 64°");
 }
 
+TEST_CASE("as pupils write it", "[work]") {
+  CHECK(read("m∠KLM = ½ m∠LKM = 70") == "∠KLM = ½∠LKM = 70°");
+  CHECK(read("∠LKM = 180 - 2 x 70") == "∠LKM = 180° − 140°");
+  CHECK(read("∠KLM = 70^o, ∠KML = 70o") == "∠KLM = 70°; ∠KML = 70°");
+  CHECK(read("ΔKLM III ΔQPM (∠∠∠)") == "△KLM ∼ △QPM [∠∠∠]");
+  CHECK(read("ΔKLP ≡ ΔKMP (S∠S)") == "△KLP ≅ △KMP [S∠S]");
+  CHECK(read("ANGLE KLM = 70 BASE ANGLES ARE EQUAL") == "∠KLM = 70° [BASE ANGLES ARE EQUAL]");
+  CHECK(read("△KLM isos") == "△KLM is isosceles");
+  CHECK(read("KP is a common side") == "KP = KP [common side]");
+  CHECK(read("∠K is common") == "∠MKL = ∠MKL [common]");
+  CHECK(read("alternate angles, KL ∥ QP: ∠LKQ = 48°") == "∠LKQ = 48° [alternate angles, KL ∥ QP]");
+  CHECK(read("angle sum of triangle KLM gives 2∠KLM + 40° = 180°") == "2∠KLM + 40° = 180° [angle sum of triangle KLM]");
+  CHECK(read("P and Q lie on the circle with diameter KM") == "P, Q, K, M lie on a circle");
+  CHECK(read("If ∠KLM = 60°") == "∠KLM = 60°");
+}
+
 TEST_CASE("a number alone is what is asked", "[work]") {
   for (const std::string line : {"40", "= 40", "40°", "Answer: 40", "so 40"})
     CHECK(read(line).ends_with("∠LKM = 40°"));
@@ -124,6 +140,9 @@ TEST_CASE("what is drawn goes the way of added lines", "[work]") {
   CHECK(read("Let R be the midpoint of KL") == "DRAWN {R is the midpoint of KL}");
   CHECK(read("Construct the bisector of ∠LKM, meeting LM at R") == "DRAWN {KR bisects ∠LKM}{R lies on line LM}");
   CHECK(read("Draw a line through K") == "UNREAD");
+  // as our own pages print it: the bracket says what the new points are
+  CHECK(read("Through M draw the line parallel to KL, meeting KP (MR ∥ KL; R lies on line KP)\nMR ∥ KL") ==
+        "DRAWN {MR ∥ KL}{R lies on line KP}\nMR ∥ KL");
 }
 
 TEST_CASE("a letter stands for the angle that the pupil gives it", "[work]") {
