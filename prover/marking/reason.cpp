@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <limits>
 
-#include "prover/marking/reason_index.hpp"
+#include "prover/marking/reason_match.hpp"
 #include "prover/rule/wording.hpp"
 
 namespace prover {
@@ -18,19 +18,16 @@ constexpr int cost_of_vague = 15;
 constexpr int cost_of_cut = 5;       // elsewhere than at a comma
 constexpr int cost_of_crossing = 11;  // a comma inside a reason, unless it is said exactly so
 constexpr int cost_of_unknown = 30;   // a part not understood
+constexpr int cost_of_place = 8;       // a part that only says where
+constexpr int most_crossed = 6;
 constexpr std::size_t most_words = 80;
 constexpr std::size_t longest_reason = 26;  // words with a meaning
 
-struct Match {
-  ReasonKind kind = ReasonKind::unknown;
-  std::vector<const ReasonRow*> rows;
-  bool exact = false;
-  bool converse = false;  // "converse of …": of the rules that the rows name
-};
-
 struct Stretch {
   std::size_t begin = 0, end = 0;  // words
-  Match match;
+  ReasonMatch match;
+  bool turned = true;   // "so" and "because" were minded
+  bool place = false;   // no reason, but a place: "triangle KLM"
 };
 
 class Reader {
@@ -53,45 +50,31 @@ class Reader {
   }
 
  private:
+  // Parts stand between commas. "…, triangle KLM" is a place and no reason of its own, when there is another part.
   void collect_words() {
-    bool separated = true;
+    bool separated = true, figure = false, nouns = true, others = false;
+    std::size_t first = 0;
+    const auto end_part = [&] {
+      for (std::size_t w = first; w < words_.size(); ++w) is_place_[w] = figure && nouns;
+      others = others || (first < words_.size() && !(figure && nouns));
+      first = words_.size();
+      separated = nouns = true;
+      figure = false;
+    };
     for (std::size_t u = 0; u < read_.units.size() && words_.size() < most_words; ++u) {
       const ReasonUnit& unit = read_.units[u];
-      if (unit.kind == UnitKind::separator) separated = true;
-      if (unit.kind == UnitKind::place || unit.kind == UnitKind::figure) shapes_ |= unit.bits & index_->shapes();
+      shapes_ |= unit.bits & index_->shapes();
+      if (unit.kind == UnitKind::separator) end_part();
+      figure = figure || unit.kind == UnitKind::figure || unit.kind == UnitKind::place;
       if (unit.kind != UnitKind::word || unit.bits.none()) continue;
+      nouns = nouns && (unit.bits & ~index_->figure_nouns()).none();
       words_.push_back(u);
       starts_part_.push_back(separated);
+      is_place_.push_back(false);
       separated = false;
     }
-  }
-
-  Match match(const Meanings& words) const {
-    Match out;
-    out.rows = index_->matching(words, shapes_);
-    const auto converse = index_->vocabulary().known("converse");
-    if (out.rows.empty() && converse && words.test(*converse)) {
-      Meanings rest = words;
-      out.rows = index_->matching(rest.reset(*converse), shapes_);
-      out.converse = true;
-    }
-    // What is refused or needs no rule is so in spite of rules with like words: "parallel lines" is a definition's wording, too.
-    // Unless a rule asks for more of these words.
-    const Meanings telling = ~index_->neutral();
-    const std::size_t said = (words & telling).count();
-    std::size_t best = 0, best_rule = 0;
-    for (const ReasonRow* row : out.rows) {
-      const std::size_t asked = (row->required & telling).count(), weak = (row->required & ~telling & words).count();
-      if (row->kind == ReasonKind::rule) {
-        best_rule = std::max(best_rule, 8 * asked + weak);
-      } else if (const std::size_t weight = 8 * std::max(said, asked) + weak; weight > best) {
-        out.kind = row->kind;
-        best = weight;
-      }
-    }
-    if (best < best_rule || out.kind == ReasonKind::unknown) out.kind = out.rows.empty() ? ReasonKind::unknown : ReasonKind::rule;
-    for (const ReasonRow* row : out.rows) out.exact = out.exact || (row->own && (row->worded & ~index_->neutral()) == (words & ~index_->neutral()));
-    return out;
+    end_part();
+    if (!others) is_place_.assign(words_.size(), false);
   }
 
   Meanings said(std::size_t begin, std::size_t end, bool turned) const {
@@ -118,14 +101,19 @@ class Reader {
         const bool to_part = end == n || starts_part_[end];
         if (at_part && to_part && crossed == 0 && cost[begin] + cost_of_unknown < cost[end]) {
           cost[end] = cost[begin] + cost_of_unknown;
-          last[end] = {begin, end, {}};
+          last[end] = {begin, end, {}, true};
         }
-        if (end - begin > longest_reason || crossed > 3) {
+        if (at_part && to_part && crossed == 0 && is_place_[begin] && cost[begin] + cost_of_place < cost[end]) {
+          cost[end] = cost[begin] + cost_of_place;
+          last[end] = {begin, end, {}, true, true};
+        }
+        if (end - begin > longest_reason || crossed > most_crossed) {
           if (crossed > 0) break;
           continue;
         }
-        Match found = match(said(begin, end, true));
-        if (found.kind == ReasonKind::unknown) found = match(said(begin, end, false));
+        ReasonMatch found = match_words(*index_, said(begin, end, true), shapes_);
+        const bool turned = found.kind != ReasonKind::unknown;
+        if (!turned) found = match_words(*index_, said(begin, end, false), shapes_);
         if (found.kind == ReasonKind::unknown) continue;
         const bool inside = !at_part || !to_part;
         if (inside && found.kind == ReasonKind::vague) continue;
@@ -133,11 +121,12 @@ class Reader {
         price += (at_part ? 0 : cost_of_cut) + (found.exact ? 0 : crossed * cost_of_crossing);
         if (price < cost[end]) {
           cost[end] = price;
-          last[end] = {begin, end, std::move(found)};
+          last[end] = {begin, end, std::move(found), turned};
         }
       }
     }
-    for (std::size_t end = n; end > 0; end = last[end].begin) stretches_.push_back(last[end]);
+    for (std::size_t end = n; end > 0; end = last[end].begin)
+      if (!last[end].place) stretches_.push_back(last[end]);
     std::reverse(stretches_.begin(), stretches_.end());
   }
 
@@ -147,75 +136,6 @@ class Reader {
     };
     add(rule);
     for (const RuleId member : index_->family(rule)) add(member);
-  }
-
-  int rating(const ReasonRow& row, std::size_t place, const Meanings& words, const Meanings& shapes) const {
-    const Meanings& weak = index_->neutral();
-    int rating = 4 * static_cast<int>((row.required & ~weak).count()) + static_cast<int>((row.required & weak & words).count());
-    if ((row.worded & ~weak) == (words & ~weak)) rating += 6;
-    rating -= static_cast<int>((row.worded & ~words & ~weak).count());
-    if (row.wording == register_) rating += 2;
-    rating -= 2 * static_cast<int>(std::min<std::size_t>(place, 6));
-    const RuleId rule = row.rules[place];
-    rating = 2 * rating + (catalogue_[rule].family.empty() ? 1 : 0);
-    const Meanings given = index_->given_shapes(rule) & shapes, then = index_->concluded_shapes(rule) & shapes;
-    if (given.any()) rating += 10;
-    else if (then.any()) rating -= 10;
-    return rating;
-  }
-
-  // The rules that the rows name, the best rated first, each with its family behind it.
-  std::vector<RuleId> rules_of(const Match& match, const Meanings& words, const Meanings& shapes) const {
-    std::vector<RatedRule> rated;
-    for (const ReasonRow* row : match.rows) {
-      // Of too few words, and of "given", also the rules that are called just so, behind those of the table.
-      const bool called_so = match.kind != ReasonKind::rule && match.kind != ReasonKind::nickname && row->kind == ReasonKind::rule && row->own && row->worded == words && (words & ~index_->neutral() & ~index_->vocabulary().all(WordRole::relation)).any();
-      if (row->kind != match.kind && !called_so) continue;
-      for (std::size_t place = 0; place < row->rules.size(); ++place) {
-        RuleId rule = row->rules[place];
-        if (match.converse) {
-          const auto other = converse_of(rule, catalogue_);
-          if (!other) continue;
-          rule = *other;
-        }
-        const int value = rating(*row, place, words, shapes) - (called_so ? 40 : 0);
-        const auto at = std::find_if(rated.begin(), rated.end(), [&](const RatedRule& r) { return r.rule == rule; });
-        if (at == rated.end()) rated.push_back({rule, value});
-        else at->rating = std::max(at->rating, value);
-      }
-    }
-    std::stable_sort(rated.begin(), rated.end(), [](const RatedRule& a, const RatedRule& b) { return a.rating > b.rating; });
-    std::vector<RuleId> rules;
-    for (const RatedRule& r : rated)
-      if (std::find(rules.begin(), rules.end(), r.rule) == rules.end()) rules.push_back(r.rule);
-    for (const RatedRule& r : rated) add_family(r.rule, rules);
-    return rules;
-  }
-
-  bool relation_named(const Match& match, const Meanings& words) const {
-    const Meanings relations = index_->vocabulary().all(WordRole::relation);
-    if ((words & relations).any()) return true;
-    bool bare = false, accepted = false, speaks = false;
-    for (const ReasonRow* row : match.rows) {
-      bare = bare || row->bare;
-      accepted = accepted || (row->wording == register_ && (row->worded & ~index_->neutral()) == (words & ~index_->neutral()));
-      speaks = speaks || (row->wording == Register::uk && (row->worded & relations).any());
-    }
-    if (bare) return accepted && register_ == Register::sa;
-    if (accepted) return true;
-    const auto theorem = index_->vocabulary().known("theorem");
-    if (theorem && words.test(*theorem)) return true;
-    return !speaks_of_relation(match) && !speaks;
-  }
-  // Whether the examiners' full phrase for the first rule says something that these words leave out.
-  bool speaks_of_relation(const Match& match) const {
-    for (const ReasonRow* row : match.rows)
-      for (const RuleId rule : row->rules) {
-        const auto uk = catalogue_[rule].wording.find(Register::uk);
-        if (uk == catalogue_[rule].wording.end()) continue;
-        return uk->second.find("equal") != std::string::npos || uk->second.find("°") != std::string::npos;
-      }
-    return false;
   }
 
   std::string accepted_words(const std::vector<RuleId>& rules) const {
@@ -260,12 +180,10 @@ class Reader {
     std::vector<ReadReason> out;
     std::vector<Meanings> shapes(std::max<std::size_t>(stretches_.size(), 1));
     out.resize(shapes.size());
-    std::vector<bool> any(shapes.size(), !stretches_.empty());
     for (std::size_t u = 0; u < read_.units.size(); ++u) {
       ReasonUnit& unit = read_.units[u];
       if (unit.kind == UnitKind::word || unit.kind == UnitKind::separator || unit.kind == UnitKind::noise) continue;
       const std::size_t home = stretches_.empty() ? 0 : home_of(u);
-      any[home] = true;
       shapes[home] |= unit.bits;
       if (unit.kind == UnitKind::place) {
         out[home].lines_named = out[home].lines_named || unit.place.predicate == Predicate::parallel;
@@ -294,28 +212,28 @@ class Reader {
 
   // "= 180 − 70": nothing is said but how numbers are put together.
   bool only_relations() const {
-    const Meanings quiet = index_->neutral() | index_->vocabulary().all(WordRole::relation);
-    return std::all_of(words_.begin(), words_.end(), [&](std::size_t w) { return (read_.units[w].bits & ~quiet).none(); });
+    return std::all_of(words_.begin(), words_.end(), [&](std::size_t w) { return (read_.units[w].bits & index_->telling()).none(); });
   }
 
   void fill(ReadReason& reason, const Stretch& stretch, const Meanings& shapes) const {
-    Meanings words = said(stretch.begin, stretch.end, true);
     if (stretch.match.kind == ReasonKind::unknown) return;
-    reason.kind = stretch.match.kind;
-    reason.rules = rules_of(stretch.match, words, shapes);
-    if (reason.kind == ReasonKind::rule && reason.rules.empty()) reason.kind = ReasonKind::unknown;
-    reason.names_relation = reason.kind != ReasonKind::rule || relation_named(stretch.match, words);
+    const Meanings words = said(stretch.begin, stretch.end, stretch.turned);
+    std::vector<ReasonUnit> units;
+    for (std::size_t w = stretch.begin; w < stretch.end; ++w) units.push_back((stretch.turned ? read_.units : plain_)[words_[w]]);
+    NamedRules named = named_rules(*index_, catalogue_, register_, stretch.match, words, sequence_of(units, index_->telling()), shapes);
+    reason.kind = stretch.match.kind == ReasonKind::rule && named.rules.empty() ? ReasonKind::unknown : stretch.match.kind;
+    reason.rules = std::move(named.rules);
+    reason.names_relation = named.names_relation;
+    reason.misstated = named.misstated;
     for (std::size_t w = stretch.begin; w < stretch.end; ++w) reason.misspelt = reason.misspelt || read_.units[words_[w]].misspelt;
     if (reason.kind == ReasonKind::nickname || reason.kind == ReasonKind::vague) reason.accepted = accepted_words(reason.rules);
   }
 
   // Places alone, "KL ∥ MN": what a rule's wording says with no other word, then what the tables make of such a place.
   void fill_from_places(ReadReason& reason, const Meanings& shapes) const {
-    Match found;
-    found.rows = index_->matching({}, shapes);
-    found.kind = found.rows.empty() ? ReasonKind::unknown : ReasonKind::rule;
+    const ReasonMatch found = match_words(*index_, {}, shapes);
     reason.kind = found.kind;
-    reason.rules = rules_of(found, shapes, shapes);
+    reason.rules = named_rules(*index_, catalogue_, register_, found, {}, {}, shapes).rules;
     reason.names_relation = false;
   }
 
@@ -335,6 +253,7 @@ class Reader {
           before.lines.insert(before.lines.end(), next.lines.begin(), next.lines.end());
           before.lines_named = before.lines_named || next.lines_named;
           before.names_relation = before.names_relation || next.names_relation;
+          before.misstated = before.misstated || next.misstated;
           before.misspelt = before.misspelt || next.misspelt;
           continue;
         }
@@ -352,6 +271,7 @@ class Reader {
   std::vector<ReasonUnit> plain_;      // the units before "so" and "because" turned them
   std::vector<std::size_t> words_;     // the units that are words with a meaning
   std::vector<bool> starts_part_;      // by word: a comma or the beginning stands before it
+  std::vector<bool> is_place_;         // by word: its part says only where
   Meanings shapes_;
   std::vector<Stretch> stretches_;
 };

@@ -30,6 +30,7 @@ struct ReadReason {
   std::vector<std::vector<PointId>> figures;  // triangles, quadrilaterals, lines named by their points alone
   bool lines_named = false;        // for a rule about parallel lines: which lines are parallel is said
   bool names_relation = true;      // false: the bare name without "equal" or the sum, which some examiners refuse
+  bool misstated = false;          // the rule's name, with something else said of the angles: "co-interior angles are equal"
   bool misspelt = false;           // read in spite of a mistake in writing
   std::vector<int> lines;          // "from lines 2 and 3"
 };

@@ -53,6 +53,29 @@ std::vector<std::string> bracket_variants(const std::string& text) {
 
 }  // namespace
 
+std::vector<Meaning> sequence_of(const std::vector<ReasonUnit>& units, const Meanings& telling) {
+  std::vector<Meaning> out;
+  for (const ReasonUnit& unit : units)
+    if (unit.kind == UnitKind::word)
+      if (const Meanings told = unit.bits & telling; told.any()) out.push_back(told._Find_first());
+  return out;
+}
+
+std::size_t common_order(const std::vector<Meaning>& a, const std::vector<Meaning>& b) {
+  constexpr std::size_t most = 32;
+  std::array<std::size_t, most + 1> row{};
+  const std::size_t width = std::min(b.size(), most);
+  for (std::size_t i = 0; i < std::min(a.size(), most); ++i) {
+    std::size_t diagonal = 0;
+    for (std::size_t j = 0; j < width; ++j) {
+      const std::size_t above = row[j + 1];
+      row[j + 1] = a[i] == b[j] ? diagonal + 1 : std::max(above, row[j]);
+      diagonal = above;
+    }
+  }
+  return row[width];
+}
+
 void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabulary) {
   const auto so = vocabulary.known("so"), because = vocabulary.known("because");
   const auto conclude = [&](ReasonUnit& unit) {
@@ -89,6 +112,15 @@ void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabula
 
 ReasonIndex::ReasonIndex(const Catalogue& catalogue) : vocabulary_(builtin_reason_tables().words), letters_(places_letters()) {
   mistakes_ = vocabulary_.mistakes();
+  relations_ = vocabulary_.all(WordRole::relation);
+  for (const char* name : {"equal", "congruent"}) equalities_.set(vocabulary_.meaning(name));
+  for (const char* name : {"sum", "supplementary", "complementary"}) sums_.set(vocabulary_.meaning(name));
+  for (const char* name : {"180", "360", "90"}) numbers_.set(vocabulary_.meaning(name));
+  for (const char* name : {"angle", "line", "side", "point", "triangle", "quadrilateral", "polygon", "circle"}) generic_.set(vocabulary_.meaning(name));
+  for (const char* name : {"theorem", "property", "any", "degree", "measurement", "value"}) titles_.set(vocabulary_.meaning(name));
+  figure_nouns_ = generic_ | vocabulary_.all(WordRole::weak);
+  for (const char* name : {"chord", "arc", "tangent", "radius", "diameter", "centre", "polygon", "straight"}) figure_nouns_.set(vocabulary_.meaning(name));
+  telling_ = ~(relations_ | vocabulary_.all(WordRole::weak) | vocabulary_.all(WordRole::turn));
   learn_shapes(catalogue);
   by_key_.resize(most_meanings);
   for (std::size_t i = 0; i < catalogue.rules.size(); ++i) learn_words(catalogue.rules[i], RuleId(static_cast<std::int64_t>(i)));
@@ -108,85 +140,120 @@ ReasonIndex::ReasonIndex(const Catalogue& catalogue) : vocabulary_(builtin_reaso
 
 void ReasonIndex::learn_shapes(const Catalogue& catalogue) {
   for (std::size_t s = 0; s < shape_count; ++s) shapes_.set(meaning_of(static_cast<Shape>(s), vocabulary_));
-  const auto bit = [&](std::string_view name) { return vocabulary_.meaning(name); };
-  equalities_.set(bit("equal")).set(bit("congruent"));
-  sums_.set(bit("sum")).set(bit("equal"));
   std::map<std::string, std::vector<RuleId>> families;
   for (std::size_t i = 0; i < catalogue.rules.size(); ++i) {
     const Rule& rule = catalogue.rules[i];
     families[rule.family.empty() ? rule.id : rule.family].emplace_back(static_cast<std::int64_t>(i));
-    Meanings given, then, relation;
+    Meanings given, then;
+    Statement says;
     for (const Phrase& phrase : rule.given)
       if (const auto shape = shape_of(phrase)) given.set(meaning_of(*shape, vocabulary_));
     for (const Phrase& phrase : rule.then) {
       const auto shape = shape_of(phrase);
       if (!shape) continue;
       then.set(meaning_of(*shape, vocabulary_));
-      if (*shape == Shape::equal_angles || *shape == Shape::equal_lengths || *shape == Shape::other) relation |= equalities_;
-      if (*shape == Shape::equal_lengths || *shape == Shape::other) relation.set(bit("length"));
-      if (*shape == Shape::angle_sum || *shape == Shape::angle_size) relation |= sums_;
-      if (*shape == Shape::perpendicular || *shape == Shape::angle_size) relation.set(bit("90")).set(bit("equal"));
+      says.equal = says.equal || *shape == Shape::equal_angles || *shape == Shape::equal_lengths || *shape == Shape::other;
+      says.sum = says.sum || *shape == Shape::angle_sum;
+      if (*shape == Shape::perpendicular) says.numbers.set(vocabulary_.meaning("90"));
       for (const Expression& e : phrase.relation.expressions)
         for (const Term& t : e.terms)
-          if (std::holds_alternative<One>(t.quantity) && !t.coefficient.is_zero()) {
-            const std::string number = t.coefficient.to_string();
-            relation.set(bit(number));
-            if (number == "180") relation.set(bit("supplementary"));
-            if (number == "90") relation.set(bit("complementary"));
-          }
+          if (std::holds_alternative<One>(t.quantity))
+            if (const auto number = vocabulary_.known(t.coefficient.to_string())) says.numbers.set(*number);
     }
     given_.push_back(given);
     then_.push_back(then);
-    relation_.push_back(relation);
+    statements_.push_back(says);
   }
   family_.resize(catalogue.rules.size());
   for (const auto& [head, members] : families)
     for (const RuleId member : members) family_[member.index()] = members;
 }
 
-Meanings ReasonIndex::said_in(std::string_view text, Meanings* shapes) const {
+ReasonIndex::Said ReasonIndex::said_in(std::string_view text) const {
   ReasonUnits read = reason_units(text, letters_, vocabulary_);
   turn_round(read.units, vocabulary_);
-  Meanings words;
+  Said said;
   for (const ReasonUnit& unit : read.units) {
-    if (unit.kind == UnitKind::word) words |= unit.bits;
-    if (unit.kind == UnitKind::place && shapes != nullptr) *shapes |= unit.bits;
+    if (unit.kind == UnitKind::word) said.words |= unit.bits;
+    if (unit.kind == UnitKind::place) said.shapes |= unit.bits;
   }
-  return words;
+  // "Equal chords" are a kind of chords, "… are equal" says something of them.
+  for (std::size_t u = 0; u + 1 < read.units.size(); ++u)
+    said.adjective = said.adjective || (read.units[u].kind == UnitKind::word && (read.units[u].bits & equalities_).any() && read.units[u + 1].kind == UnitKind::word &&
+                                        (read.units[u + 1].bits & telling_ & ~equalities_).any());
+  said.sequence = sequence_of(read.units, telling_);
+  return said;
 }
 
 void ReasonIndex::add(ReasonRow row) {
   row.allowed |= row.required | row.worded | vocabulary_.all(WordRole::weak);
+  // What is said of the angles is weighed later; but plain working and givens are not told by it.
+  if (row.kind != ReasonKind::working && row.kind != ReasonKind::given) row.allowed |= relations_;
   rows_.push_back(std::move(row));
 }
 
+void ReasonIndex::learn_statement(const Meanings& words, RuleId id, std::optional<Register> wording) {
+  Statement& says = statements_[id.index()];
+  const bool sum = (words & sums_).any(), numbers = (words & numbers_).any();
+  says.numbers |= words & numbers_;
+  says.sum = says.sum || sum;
+  says.equal = says.equal || ((words & equalities_).any() && !numbers);
+  if (wording == Register::uk) {
+    Meanings rest = words;
+    if (words.test(vocabulary_.meaning("congruent")) && words.test(vocabulary_.meaning("triangle"))) rest &= ~equalities_;
+    says.examiners_want_it = names_relation(rest);
+  }
+}
+
+bool ReasonIndex::names_relation(const Meanings& words) const {
+  const auto value = vocabulary_.known("value");
+  if (Meanings said = words & relations_; value ? said.reset(*value).any() : said.any()) return true;
+  for (const std::string_view name : {"twice", "half", "congruent", "right"})
+    if (const auto bit = vocabulary_.known(name); bit && words.test(*bit)) return true;
+  return false;
+}
+
+bool ReasonIndex::misstates(const Meanings& words, RuleId rule) const {
+  const Statement& says = statement(rule);
+  if (!says.equal && !says.sum && says.numbers.none()) return false;
+  const Meanings numbers = words & numbers_;
+  const bool sum = (words & sums_).any(), equal = (words & equalities_).any();
+  if ((numbers & ~says.numbers).any() && !(numbers.count() == 1 && numbers.test(*vocabulary_.known("90")) && says.numbers.none())) return true;
+  if (sum && numbers.none() && says.equal && !says.sum && says.numbers.none()) return true;
+  return equal && !sum && numbers.none() && says.sum && !says.equal;
+}
+
 void ReasonIndex::add_text(std::string_view text, const Rule& rule, RuleId id, std::optional<Register> wording) {
+  const Meanings& weak = vocabulary_.all(WordRole::weak);
+  const Meaning congruent = vocabulary_.meaning("congruent"), triangle = vocabulary_.meaning("triangle");
   for (const std::string& variant : bracket_variants(std::string(text))) {
+    const Said said = said_in(variant);
     ReasonRow row;
-    Meanings shapes;
-    row.worded = said_in(variant, &shapes);
-    const Meanings relations = row.worded & vocabulary_.all(WordRole::relation);
-    const Meanings optional = vocabulary_.all(WordRole::weak) | vocabulary_.all(WordRole::relation);
-    row.required = row.worded & ~optional;
-    if (row.required.none()) row.required = row.worded;        // "both equal": nothing else is said
-    if (row.required.none()) row.required = row.worded = shapes;  // places alone: "{AB} ∥ {DC}"
-    if (row.required.none()) continue;
+    row.worded = said.words;
+    row.sequence = said.sequence;
+    // "Congruent" is another word for equal, unless triangles are.
+    Meanings asked = said.words;
+    if (!asked.test(triangle)) asked.reset(congruent);
+    row.required = asked & ~weak & ~relations_;
+    if (said.adjective) row.required |= asked & equalities_;
+    const std::size_t characteristic = (row.required & ~generic_).count();
+    if (characteristic == 0) row.required = asked & ~titles_;              // "angles in a triangle add up to 180°"
+    else if (characteristic == 1) row.required |= asked & weak & ~titles_;  // "half the arc"
+    if (characteristic <= 1) row.required |= said.shapes;        // "parallelogram {ABCD} with {AC} = {BD}"
+    if ((row.required & telling_).none() && row.required.count() < 2) continue;  // nothing but "equal"
     // A converse is told from the theorem by what it says of the angles.
-    if (rule.kind == RuleKind::converse) row.relation = relations;
-    relation_[id.index()] |= relations;
-    if ((relations & equalities_).any()) relation_[id.index()] |= equalities_;
-    if ((relations & sums_).any()) relation_[id.index()] |= sums_;
+    if (rule.kind == RuleKind::converse) row.relation = said.words & (relations_ | equalities_);
     if ((row.relation & equalities_).any()) row.relation |= equalities_;
-    if ((row.relation & sums_).any()) row.relation |= sums_;
+    if ((row.relation & (sums_ | numbers_)).any()) row.relation |= sums_ | numbers_;
     row.rules = {id};
     row.wording = wording;
     row.own = true;
+    learn_statement(said.words, id, wording);
     add(std::move(row));
   }
 }
 
 void ReasonIndex::learn_words(const Rule& rule, RuleId id) {
-  const std::size_t first = rows_.size();
   const auto learn = [&](const std::string& text, std::optional<Register> wording) {
     // Words that no table has mean themselves: a teacher's own rule is called by its own words.
     for (const RawToken& token : raw_tokens(filled(text, rule.variables, false), 64))
@@ -194,7 +261,9 @@ void ReasonIndex::learn_words(const Rule& rule, RuleId id) {
         vocabulary_.add_form(token.lower, {{vocabulary_.meaning(token.lower)}, false});
     add_text(filled(text, rule.variables, true), rule, id, wording);
     if (text.find('{') == text.npos) return;
-    add_text(filled(text, rule.variables, false), rule, id, wording);
+    // Without the places, unless a sign between them would be left alone.
+    if (const std::string rest = filled(text, rule.variables, false); rest.find_first_of("=+>") == rest.npos && rest.find("∥") == rest.npos && rest.find("⟂") == rest.npos)
+      add_text(rest, rule, id, wording);
     // The part before a comma stands without the places behind it: "alt ∠s" of "alt ∠s; {PA} ∥ {QD}".
     const std::size_t mark = text.substr(0, text.find('{')).find_last_of(",;");
     if (mark != text.npos) add_text(text.substr(0, mark), rule, id, wording);
@@ -203,7 +272,6 @@ void ReasonIndex::learn_words(const Rule& rule, RuleId id) {
   for (const std::string& synonym : rule.synonyms) learn(synonym, std::nullopt);
   learn(rule.title, std::nullopt);
   if (rule.id.find('-') != rule.id.npos) called_[rule.id].push_back(id);  // "given" is a word, too
-  for (std::size_t r = first; r < rows_.size(); ++r) rows_[r].allowed |= relation_[id.index()];
 }
 
 namespace {
@@ -250,6 +318,8 @@ void ReasonIndex::learn_table(std::string_view table, std::string_view file, con
         kind_said = true;
       } else if (word == "bare") {
         out.bare = true;
+      } else if (word == "lacking") {
+        out.lacking = true;
       } else if (const auto rule = catalogue.find(word)) {
         out.rules.push_back(*rule);
       } else {
@@ -276,8 +346,8 @@ void ReasonIndex::learn_table(std::string_view table, std::string_view file, con
       read(choice.required, each.required);
       read(choice.optional, each.allowed);
       each.worded = each.required;
-      for (const RuleId rule : each.rules)
-        if (each.kind == ReasonKind::rule || each.kind == ReasonKind::nickname) each.allowed |= relation_[rule.index()];
+      for (const std::string& word : choice.required)
+        if (const auto known = vocabulary_.known(word); known && telling_.test(*known)) each.sequence.push_back(*known);
       if (each.required.none()) mistake("nothing must be said");
       else add(std::move(each));
     }
@@ -287,13 +357,11 @@ void ReasonIndex::learn_table(std::string_view table, std::string_view file, con
 std::vector<const ReasonRow*> ReasonIndex::matching(const Meanings& words, const Meanings& shapes) const {
   std::vector<std::uint32_t> found;
   const Meanings all = words | shapes;
-  const bool wordless = (words & ~vocabulary_.all(WordRole::weak) & ~vocabulary_.all(WordRole::relation)).none();
   for (Meaning m = all._Find_first(); m < most_meanings; m = all._Find_next(m))
     for (const std::uint32_t r : by_key_[m]) {
       const ReasonRow& row = rows_[r];
       if ((row.required & ~all).any() || (words & ~row.allowed).any()) continue;
       if (row.relation.any() && (row.relation & words).none()) continue;
-      if (!wordless && (row.required & shapes_).any()) continue;
       found.push_back(r);
     }
   std::sort(found.begin(), found.end());

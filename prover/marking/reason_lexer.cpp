@@ -122,6 +122,7 @@ class Lexer {
 
   bool less_is_angle() const {
     const std::uint32_t next = code(at_ + 1);
+    if (next == 's' && !is_letter(code(at_ + 2))) return true;
     const bool open = at_ == 0 || std::string_view(" \t(=+,;-").find(text_[at_ - 1]) != std::string_view::npos;
     return open && (is_letter(next) || next == ' ') && !(next == ' ' && !tokens_.empty() && tokens_.back().kind == RawKind::word && tokens_.back().text.size() > 1 &&
                                                          tokens_.back().text == upper(tokens_.back().text));
@@ -201,7 +202,8 @@ class Lexer {
     if (is_digit(c)) {
       std::size_t end = at_;
       while (is_digit(code(end))) ++end;
-      if ((code(end) == '.' || code(end) == ',') && is_digit(code(end + 1)) && end - at_ < 4) {
+      const bool tenths = code(end) == '.' || (code(end) == ',' && !is_digit(code(end + 2)) && end - at_ > 1);  // "1,2" are two lines
+      if (tenths && is_digit(code(end + 1)) && end - at_ < 4) {
         ++end;
         while (is_digit(code(end))) ++end;
       }

@@ -38,7 +38,7 @@ class PlaceReader {
 
   std::optional<FoundPlace> read() {
     const std::size_t begin = at_;
-    for (const auto reader : {&PlaceReader::parallels, &PlaceReader::relation}) {
+    for (const auto reader : {&PlaceReader::parallels, &PlaceReader::two_triangles, &PlaceReader::relation}) {
       at_ = begin;
       if (std::optional<Phrase> phrase = (this->*reader)()) {
         phrase->span = {tokens_[begin].span.begin, tokens_[at_ - 1].span.end};
@@ -101,6 +101,22 @@ class PlaceReader {
       return phrase;
     }
     return std::nullopt;
+  }
+
+  // "△KLM ≅ △NPQ", "triangle KLM is congruent to triangle NPQ"
+  std::optional<Phrase> two_triangles() {
+    if (!eat({"Δ", "triangle"}) || count(at_) != 3) return std::nullopt;
+    Phrase phrase;
+    phrase.points = points_[at_++].points;
+    eat({"is", "and"});
+    if (eat({"≅", "congruent"})) phrase.predicate = Predicate::congruent;
+    else if (eat({"⦀", "similar"})) phrase.predicate = Predicate::similar;
+    else return std::nullopt;
+    eat({"to", "with"});
+    if (!eat({"Δ", "triangle"}) || count(at_) != 3) return std::nullopt;
+    phrase.points.insert(phrase.points.end(), points_[at_].points.begin(), points_[at_].points.end());
+    ++at_;
+    return phrase;
   }
 
   std::optional<Rational> number() {

@@ -48,7 +48,10 @@ class UnitReader {
  public:
   UnitReader(std::string_view text, const Names& names, const ReasonVocabulary& vocabulary)
       : tokens_(raw_tokens(text, most_tokens)), vocabulary_(vocabulary), reader_(names) {
-    for (const RawToken& token : tokens_) lower_.push_back(token.lower);
+    for (const RawToken& token : tokens_) {
+      lower_.push_back(token.lower);
+      small_letters_ = small_letters_ || (token.text.size() > 2 && token.text[1] >= 'a' && token.text[1] <= 'z');
+    }
     for (std::size_t i = 0; i < tokens_.size(); ++i) points_.push_back(points_at(i));
   }
 
@@ -78,7 +81,9 @@ class UnitReader {
       out.points = reader_.points(token.text);
       return out;
     }
-    if (!introduced && !followed && !token.hat && vocabulary_.find(token.lower) != nullptr) return out;
+    // "OK" may be a radius, "HL" hardly: words that mean something are words, unless a sign says otherwise.
+    const Form* word = vocabulary_.find(token.lower);
+    if (!introduced && !followed && !token.hat && word != nullptr && !(word->meanings.empty() && small_letters_)) return out;
     out.points = reader_.points(token.text);
     out.foreign = out.points.empty() && capitals && token.text.size() < 6;
     return out;
@@ -91,9 +96,14 @@ class UnitReader {
     unit.kind = UnitKind::place;
     if (const auto shape = shape_of(found->phrase))
       if (const auto bit = vocabulary_.known(shape_names[static_cast<std::size_t>(*shape)])) unit.bits.set(*bit);
+    const Predicate said = found->phrase.predicate;
     unit.place = std::move(found->phrase);
     at_ = found->end;
     out_.units.push_back(std::move(unit));
+    // "△KLM ≅ △NPQ" is a place, and names what is told of congruent triangles.
+    if (said == Predicate::congruent || said == Predicate::similar)
+      for (const std::string_view word : {said == Predicate::congruent ? "congruent" : "similar", "triangle"})
+        if (const Form* form = vocabulary_.find(word)) add_word(*form, false);
     return true;
   }
 
@@ -136,6 +146,10 @@ class UnitReader {
         found.push_back(next);
         i = next + 1;
       }
+    } else if (i == 0 && number_at(0) && tokens_[0].text.size() < 3) {  // "2 and 4", and nothing else
+      for (; number_at(i) || is(i, {"and", ",", "&"}); ++i)
+        if (number_at(i)) found.push_back(i);
+      if (i < tokens_.size()) return false;
     } else {
       return false;
     }
@@ -185,6 +199,13 @@ class UnitReader {
       ++at_;
       return;
     }
+    // "= 180°" tells the sum by its number, "= 70°" tells nothing of the rule.
+    if (lower_[at_] == "=" && at_ + 1 < tokens_.size() && tokens_[at_ + 1].kind == RawKind::number &&
+        (at_ + 2 == tokens_.size() || tokens_[at_ + 2].kind == RawKind::separator || is(at_ + 2, {"°", "degrees", "deg", ")", "−", "÷", "so"}))) {
+      if (const Form* form = vocabulary_.find("value")) add_word(*form, false);
+      ++at_;
+      return;
+    }
     if (const Form* form = vocabulary_.longest(lower_, at_, taken)) {
       if (token.kind == RawKind::sign && lower_[at_] == "∥" && at_ > 0 && at_ + 1 < tokens_.size() && tokens_[at_ - 1].kind == RawKind::word &&
           tokens_[at_ + 1].kind == RawKind::word && lower_[at_ - 1].size() == 1 && lower_[at_ + 1].size() == 1 && !is_capital(tokens_[at_ - 1].text[0]))
@@ -220,6 +241,7 @@ class UnitReader {
   PointReader reader_;
   std::vector<std::string> lower_;
   std::vector<PointToken> points_;
+  bool small_letters_ = false;  // not all is written in capitals
   std::size_t at_ = 0;
   int corrections_ = 0;  // each costs time, so there is a limit
   ReasonUnits out_;

@@ -45,9 +45,20 @@ TEST_CASE("too little, by eye, measured, given, and plain working are told apart
   for (const char* text : {"I measured it", "protractor"}) CHECK(only(text).kind == ReasonKind::measured);
   for (const char* text : {"given", "hypothesis", "from the question"}) CHECK(only(text).kind == ReasonKind::given);
   for (const char* text : {"substitution", "algebra", "line 3", "(3)", "from 2 and 4", "x = 180 − 2 × 40"}) CHECK(only(text).kind == ReasonKind::working);
-  for (const char* text : {"because my teacher said so", "blah", "angles in a triangle add up to 360°", "opposite angles of a triangle are equal"})
+  for (const char* text : {"because my teacher said so", "blah", "opposite angles of a triangle are equal"})
     CHECK(only(text).kind == ReasonKind::unknown);
   CHECK(only("from lines 2 and 4").lines == std::vector<int>{2, 4});
+}
+
+TEST_CASE("a rule's name with something else said of the angles is told", "[reason]") {
+  CHECK(first(only("co-interior angles are equal")) == "co-interior-angles");
+  CHECK(only("co-interior angles are equal").misstated);
+  CHECK_FALSE(only("co-interior angles add up to 180°").misstated);
+  CHECK(only("angles in a triangle add up to 360°").misstated);
+  CHECK_FALSE(only("angles in a triangle add up to 180°").misstated);
+  CHECK(only("alternate angles add up to 180°").misstated);
+  CHECK_FALSE(only("alternate angles are equal").misstated);
+  CHECK_FALSE(only("corresponding angles = 70°").misstated);
 }
 
 TEST_CASE("a theorem and its converse find each other", "[reason]") {
