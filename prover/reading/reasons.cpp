@@ -19,6 +19,26 @@ std::vector<PointId> at(const std::vector<PointId>& variables, const std::vector
   return points;
 }
 
+// Whether two of the rule's letters stand for a whole line, one of its parallels, and for nothing shorter: then any name
+// of the line will do. Not where sides, chords or lengths are meant.
+bool is_parallel_line(const Rule& rule, const std::vector<PointId>& pair) {
+  const auto names_pair = [&](PointId a, PointId b) {
+    return (a == pair[0] && b == pair[1]) || (a == pair[1] && b == pair[0]);
+  };
+  bool parallel = false;
+  for (const auto* phrases : {&rule.given, &rule.then})
+    for (const Phrase& phrase : *phrases) {
+      if (phrase.predicate == Predicate::parallel)
+        parallel = parallel || names_pair(phrase.points[0], phrase.points[1]) || names_pair(phrase.points[2], phrase.points[3]);
+      else if (phrase.predicate != Predicate::relation && phrase.predicate != Predicate::perpendicular && phrase.predicate != Predicate::collinear)
+        return false;
+      for (const Expression& side : phrase.relation.expressions)
+        for (const Term& term : side.terms)
+          if (const auto* segment = std::get_if<Segment>(&term.quantity); segment && names_pair(segment->a, segment->b)) return false;
+    }
+  return parallel;
+}
+
 }  // namespace
 
 Reasons::Reasons(const Statement& statement, const Catalogue& catalogue, UnknownTable& unknowns,
@@ -77,6 +97,11 @@ HintSentences Reasons::hints(const Instance& instance) const {
   }
   const std::vector<PointId> places = places_as_said(rule, instance.places);
   const PrintPlace print = [&](const std::vector<WordingPiece>& pieces, std::size_t i, Register used) {
+    if (pieces[i].points.size() == 2 && is_parallel_line(rule, pieces[i].points)) {
+      const std::vector<PointId> ends = at(pieces[i].points, places);
+      if (ends[0].valid() && ends[1].valid())
+        if (const std::string line = names_.line(arrangement_.line(ends[0], ends[1])); !line.empty()) return line;
+    }
     return place_text(rule, places, pieces, i, used);
   };
   filled.where = fill_hint(rule, wording_, HintRung::where, print);
