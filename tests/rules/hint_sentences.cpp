@@ -5,11 +5,12 @@
 #include <catch2/catch.hpp>
 #include <set>
 
-#include "prover/language/phrase_points.hpp"
 #include "prover/rule/mistakes.hpp"
 #include "prover/rule/wording.hpp"
+#include "tests/rules/sentences.hpp"
 
 using namespace prover;
+using namespace rule_tests;
 
 namespace {
 
@@ -26,56 +27,7 @@ std::string filled(const Rule& rule, Register wording, HintRung rung) {
   return fill_hint(rule, wording, rung, place);
 }
 
-std::vector<std::string> words_of(std::string_view sentence) {
-  std::vector<std::string> words(1);
-  for (const char c : sentence) {
-    if (c == ' ')
-      words.emplace_back();
-    else if (std::string_view(".;:?!").find(c) == std::string_view::npos)
-      words.back() += c;
-    else
-      words.back() += '\n';  // no phrase goes on over such a mark
-  }
-  return words;
-}
-
-bool says_the_same(const Phrase& a, const Phrase& b) {
-  if (a.predicate != b.predicate) return false;
-  std::vector<PointId> p = points_named(a), q = points_named(b);
-  for (auto* points : {&p, &q}) {
-    std::sort(points->begin(), points->end());
-    points->erase(std::unique(points->begin(), points->end()), points->end());
-  }
-  return p == q;
-}
-
-// Every run of words that begins at a name is read as a sentence of a problem. What it says is compared with the conclusion
-// by kind and points: "AB = CD" would be found in "AB and CD are equal" as well.
-bool states_a_conclusion(const Rule& rule, std::string_view sentence) {
-  const std::vector<std::string> words = words_of(sentence);
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    static const std::set<std::string> nouns = {"angle", "line", "triangle", "triangles", "circle"};
-    const bool signed_name = words[i].starts_with("∠") || words[i].starts_with("2∠") || words[i].starts_with("△");
-    const bool capital = !words[i].empty() && words[i][0] >= 'A' && words[i][0] <= 'Z';
-    if (!signed_name && !capital && !nouns.contains(words[i])) continue;
-    std::string run;
-    for (std::size_t j = i; j < words.size(); ++j) {
-      run += (run.empty() ? "" : " ") + words[j].substr(0, words[j].find('\n'));
-      Names names = rule.variables;
-      std::vector<Diagnostic> mistakes;
-      const std::string phrase_text = run.ends_with(",") ? run.substr(0, run.size() - 1) : run;
-      const std::vector<Phrase> read = j > i ? parse_phrases(phrase_text, names, mistakes) : std::vector<Phrase>();
-      if (!has_error(mistakes))
-        for (const Phrase& phrase : read) {
-          if (phrase.predicate == Predicate::relation && phrase.relation.comparisons.empty()) continue;
-          for (const Phrase& conclusion : rule.then)
-            if (says_the_same(phrase, conclusion)) return true;
-        }
-      if (words[j].find('\n') != std::string::npos) break;
-    }
-  }
-  return false;
-}
+bool states_a_conclusion(const Rule& rule, std::string_view sentence) { return states_one_of(rule.then, rule.variables, sentence); }
 
 // A question, or what to do: "Name its partner; its corner is Q."
 bool asks(const std::string& sentence) {
