@@ -97,32 +97,39 @@ bool LeakGuard::settles_asked(const Form& form) const {
   return with.reduce(*asked_).terms.empty();
 }
 
-std::optional<std::string> LeakGuard::leak_by_number(const SentenceMaths& maths, Told told) const {
-  std::set<Rational> known = question_;
-  known.insert(told_.begin(), told_.end());
-  std::set<Rational> bases = known;
-  bases.insert({90, 180, 360});
+std::optional<std::string> LeakGuard::leak_by_number(const SentenceMaths& maths, Told told, const std::set<Rational>& sizes) const {
+  std::set<Rational> bases{90, 180, 360}, said = sizes;
+  bases.insert(question_.begin(), question_.end());
+  bases.insert(told_.begin(), told_.end());
   for (const SentenceNumber& number : maths.numbers) {
     if (number.factor) continue;
     if (told == Told::hint && !question_.contains(number.value) && !told_.contains(number.value))
       return "a number that is neither in the question nor in a step already told";
-    if (!value_ || !asked_) continue;
-    if (number.value == *value_) return "the asked value";
-    if (is_sum_constant(number.value)) continue;
-    for (const Rational& base : bases)
-      if (base - number.value == *value_ || (known.contains(base) && number.value - base == *value_)) return "a value from which the asked one follows by one subtraction";
+    // A number of the question may be named, though not as the size of something else that leads there at once.
+    if (!question_.contains(number.value) && !is_sum_constant(number.value)) said.insert(number.value);
   }
+  if (!value_ || !asked_) return std::nullopt;
+  if (said.contains(*value_)) return "the asked value";
+  for (const Rational& one : said)
+    for (const Rational& base : bases)
+      if (base - one == *value_ || one - base == *value_) return "a value from which the asked one follows by one subtraction";
   return std::nullopt;
 }
 
 std::optional<std::string> LeakGuard::leak(std::string_view sentence, Told told) {
   const SentenceMaths maths = maths_of(sentence, statement_.names);
-  if (auto found = leak_by_number(maths, told)) return found;
+  std::vector<Form> forms;
   for (const std::string& relation : maths.relations)
-    for (const Form& form : forms_of(relation)) {
-      if (is_goal(form)) return "the relation that is asked for";
-      if (settles_asked(form)) return "a relation that gives the asked value";
-    }
+    for (Form& form : forms_of(relation)) forms.push_back(std::move(form));
+  std::set<Rational> sizes;  // that the sentence is the first to give to something
+  for (const Form& form : forms)
+    if (form.terms.size() == 1 && !is_fact(form, unknowns_) && !known_.value(form.terms[0].first))
+      sizes.insert(-form.constant / form.terms[0].second);
+  if (auto found = leak_by_number(maths, told, sizes)) return found;
+  for (const Form& form : forms) {
+    if (is_goal(form)) return "the relation that is asked for";
+    if (settles_asked(form)) return "a relation that gives the asked value";
+  }
   if (told == Told::hint && asked_) {
     bool asked = false, other = false;
     for (const std::string& quantity : maths.quantities) {

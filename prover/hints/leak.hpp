@@ -37,7 +37,7 @@ class LeakGuard {
   std::vector<Form> forms_of(const std::string& relation);
   bool is_goal(const Form& form) const;
   bool settles_asked(const Form& form) const;
-  std::optional<std::string> leak_by_number(const SentenceMaths& maths, Told told) const;
+  std::optional<std::string> leak_by_number(const SentenceMaths& maths, Told told, const std::set<Rational>& sizes) const;
 
   const Statement& statement_;
   Arrangement arrangement_;
