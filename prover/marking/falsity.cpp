@@ -6,6 +6,7 @@
 #include "prover/marking/support.hpp"
 #include "prover/reading/number_text.hpp"
 #include "prover/search/lightest_set.hpp"
+#include "prover/rule/wording.hpp"
 #include "prover/statement/figure_text.hpp"
 
 namespace prover {
@@ -98,6 +99,7 @@ std::optional<MistakeMade> mistake_behind(const Phrase& claim, const std::vector
     made.id = book.catalogue[mistake.rule].id;
     made.name = book.catalogue[mistake.rule].title;
     made.missing = fill_missing(book, mistake, places);
+    made.hint = fill_hint(book.catalogue[mistake.rule], options.wording, HintRung::where, places);
     return made;
   }
   return std::nullopt;

@@ -272,6 +272,7 @@ class Judge {
       if (const auto made = mistake_behind(first->link.phrase, before, named.named, task_.statement, figures, options_, grounds_.budget())) {
         judged.mistake = made->id;
         judged.mistake_name = made->name;
+        judged.ask = made->hint;
       }
     }
     judged.remark = remark_for(judged);

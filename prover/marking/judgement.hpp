@@ -55,6 +55,7 @@ struct JudgedLine {
   int gap = 0;                         // unsupported: so many steps are missing …
   std::vector<std::string> bridge;     // … these: "∠KLP = 70° (alternate angles, KL ∥ MN)"
   std::string mistake, mistake_name;   // id of a classic mistake or of the converse, and its common name
+  std::string ask;                     // of a classic mistake: a question that leads the pupil to see it
   std::string value;                   // false: the value it should have, where the givens force one: "70°"
   std::optional<AnswerFigure> figure;  // false: a figure that meets the givens and breaks it
   std::vector<int> uses;               // earlier lines it rests on, by number
