@@ -42,6 +42,14 @@ Json ladder_json(const prover::Ladder& ladder, int step) {
   return json;
 }
 
+Json line_json(const prover::JudgedLine& line) {
+  Json json;
+  json["line"] = line.number;
+  json["status"] = prover::name_of(line.status);
+  json["text"] = line.text;
+  return json;
+}
+
 }  // namespace
 
 Json hints_json(const prover::Hints& hints, std::string_view text, int step, bool times) {
@@ -53,6 +61,8 @@ Json hints_json(const prover::Hints& hints, std::string_view text, int step, boo
   json["rungs"] = hints.ladders.empty() ? Json::array() : rungs_json(hints.ladders.front(), step);
   json["ladders"] = Json::array();
   for (const prover::Ladder& ladder : hints.ladders) json["ladders"].push_back(ladder_json(ladder, step));
+  json["lines"] = Json::array();
+  for (const prover::JudgedLine& line : hints.lines) json["lines"].push_back(line_json(line));
   json["complete"] = hints.complete;
   json["diagnostics"] = answer["diagnostics"];
   if (times) json["time_ms"] = answer["time_ms"];

@@ -7,6 +7,7 @@
 #include "prover/hints/route.hpp"
 #include "prover/hints/sentence_maths.hpp"
 #include "prover/hints/telling.hpp"
+#include "prover/hints/your_line.hpp"
 
 namespace prover {
 
@@ -22,7 +23,8 @@ class Builder {
     ladder_.case_name = climb_.way.case_name;
     ladder_.title = climb_.way.title;
     const std::vector<const AnswerStep*> open = open_steps();
-    if (climb_.done.empty())
+    ask_about_lines();
+    if (climb_.done.empty() && !open.empty())
       for (const std::string& sentence : route_sentences(climb_)) ask(RungKind::look_again, sentence);
     for (std::size_t i = 0; i < open.size(); ++i) {
       const bool first = i == 0;
@@ -41,6 +43,16 @@ class Builder {
   }
 
  private:
+  // Not all at once: what is wrong first may be what the others rest on.
+  void ask_about_lines() {
+    constexpr std::size_t most_lines = 3;
+    for (const JudgedLine& line : climb_.lines) {
+      if (ladder_.rungs.size() == most_lines) return;
+      if (ask(RungKind::your_line, question_about(line)) || ask(RungKind::your_line, plain_question_about(line)))
+        ladder_.rungs.back().line = line.number;
+    }
+  }
+
   // The steps that are not there yet, in the order of reading. What is there counts as told.
   std::vector<const AnswerStep*> open_steps() {
     std::vector<const AnswerStep*> open;

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "prover/marking/judgement.hpp"
 #include "prover/statement/statement.hpp"
 #include "prover/verdict/answer.hpp"
 
@@ -55,6 +56,7 @@ struct Climb {
   const Catalogue& catalogue;
   Register wording = Register::plain;
   std::set<int> done;               // steps of the way that the pupil has shown
+  std::vector<JudgedLine> lines;    // the pupil's
 };
 
 Ladder ladder_of(const Climb& climb);

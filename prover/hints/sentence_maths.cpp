@@ -106,7 +106,26 @@ class Scanner {
     std::string digits(text_.substr(begin, at_ - begin));
     for (const Vulgar& one : vulgar_fractions)
       if (eat(one.sign)) digits += one.sign;
+    if (const std::string part = fraction(at_ < text_.size() && text_[at_] == ' ' ? at_ + 1 : at_); !part.empty()) digits += " " + part;
+    else if (at_ < text_.size() && text_[at_] == '/') digits += denominator();
     return {Token::Kind::number, digits};
+  }
+  // "5/7" behind "25 ": the rest of a mixed number; at_ goes behind it.
+  std::string fraction(std::size_t from) {
+    std::size_t end = from;
+    while (end < text_.size() && is_digit(text_[end])) ++end;
+    if (end == from || from == at_ || end >= text_.size() || text_[end] != '/') return {};
+    at_ = end;
+    const std::string below = denominator();
+    return below.empty() ? std::string() : std::string(text_.substr(from, end - from)) + below;
+  }
+  std::string denominator() {  // "/7"
+    std::size_t end = at_ + 1;
+    while (end < text_.size() && is_digit(text_[end])) ++end;
+    if (end == at_ + 1) return {};
+    const std::string below(text_.substr(at_, end - at_));
+    at_ = end;
+    return below;
   }
   void skip_word() {
     const auto is_letter = [&](char c) { return is_small(c) || is_capital(c) || is_digit(c) || static_cast<unsigned char>(c) >= 0x80; };
@@ -130,6 +149,10 @@ Rational value_of(std::string digits) {
       extra = Rational(one.over) / Rational(one.under);
       digits.resize(digits.size() - one.sign.size());
     }
+  if (const std::size_t space = digits.find(' '); space != digits.npos) {
+    extra += Rational::parse(digits.substr(space + 1)).value_or(Rational(0));
+    digits.resize(space);
+  }
   return (digits.empty() ? Rational(0) : Rational::parse(digits).value_or(Rational(0))) + extra;
 }
 

@@ -26,12 +26,16 @@ bool goes_with(const AnswerProof& way, const Rung& rung, const Names& names) {
   if (rung.rule.empty() || rung.kind == RungKind::answer) return true;
   return std::any_of(way.steps.begin(), way.steps.end(), [&](const AnswerStep& step) {
     if (step.rule != rung.rule) return false;
-    return rung.kind != RungKind::step || spoken_of(step.relation.empty() ? step.claim : step.relation, names) == spoken_of(rung.claim, names) ||
-           spoken_of(step.claim, names) == spoken_of(rung.claim, names);
+    return rung.kind != RungKind::step || same_claim(step.relation, rung.claim, names) || same_claim(step.claim, rung.claim, names);
   });
 }
 
 }  // namespace
+
+bool same_claim(const std::string& a, const std::string& b, const Names& names) {
+  const std::vector<std::string> first = spoken_of(a, names);
+  return !first.empty() && first == spoken_of(b, names);
+}
 
 void count_open_ways(const std::vector<const AnswerProof*>& ways, const Statement& statement, Ladder& ladder) {
   std::vector<const AnswerProof*> open = ways;

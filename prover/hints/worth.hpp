@@ -7,6 +7,9 @@
 
 namespace prover {
 
+// Whether two claims speak of the same sizes, each once: "∠VWX = ∠RVW = 64°" and "∠RVW = ∠XWV".
+bool same_claim(const std::string& a, const std::string& b, const Names& names);
+
 void count_open_ways(const std::vector<const AnswerProof*>& ways, const Statement& statement, Ladder& ladder);
 
 }  // namespace prover

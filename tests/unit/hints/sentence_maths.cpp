@@ -36,3 +36,10 @@ TEST_CASE("numbers are sizes, unless they count or divide", "[hints][maths]") {
   CHECK(maths.numbers[3].value == Rational(37) / Rational(2));
   CHECK_FALSE(maths.numbers[3].factor);
 }
+
+TEST_CASE("mixed numbers are one number each", "[hints][maths]") {
+  const SentenceMaths maths = maths_of("so ∠KLM = 25 5/7° and ∠LKM = 3/7°", letters);
+  REQUIRE(maths.numbers.size() == 2);
+  CHECK(maths.numbers[0].value == Rational(180) / Rational(7));
+  CHECK(maths.numbers[1].value == Rational(3) / Rational(7));
+}
