@@ -99,6 +99,21 @@ HintSentences asking_about_working(const Climb& climb, const AnswerStep& step) {
   return ask;
 }
 
+// "HJ bisects ∠GHF" for a reason: what is added up hangs on a given, and the given is what to look for.
+HintSentences asking_about_given_parts(const Climb& climb, const AnswerStep& step) {
+  HintSentences ask = step.ask;
+  const auto quantities = maths_of(step.claim, climb.statement.names).quantities;
+  if (quantities.empty()) return ask;
+  ask.where = "Which given tells you about the parts of " + quantities.front() + "?";
+  ask.kind = "How large are the parts beside the whole?";
+  ask.places.clear();
+  return ask;
+}
+
+bool rests_on_given(const Rule& rule, const AnswerStep& step) {
+  return rule.free_step && std::find(step.givens.begin(), step.givens.end(), step.reason.substr(0, step.reason.find(", "))) != step.givens.end();
+}
+
 // For a rule without sentences, a teacher's own perhaps: where it stands, as far as its reason says so.
 std::string place_of(const Climb& climb, const AnswerStep& step) {
   const std::string triangle = "triangle ";
@@ -124,6 +139,7 @@ HintSentences asking_about(const Climb& climb, const AnswerStep& step) {
   if (is_mere_working(step)) return asking_about_working(climb, step);
   const Rule* rule = rule_of(climb, step);
   if (rule && rule->builtin == Builtin::join) return asking_about_lines(climb, step);
+  if (rule && rests_on_given(*rule, step)) return asking_about_given_parts(climb, step);
   HintSentences ask = step.ask;
   if (ask.where.empty()) ask.where = place_of(climb, step);
   return ask;

@@ -161,22 +161,22 @@ std::string asking_about_given(const Climb& climb, const Phrase& given) {
       std::vector<std::string> all = quantities(climb, given);
       std::erase_if(all, [](const std::string& name) { return name[0] >= 'a' && name[0] <= 'z'; });
       if (all.size() < 2) return {};
-      if (all[0].starts_with("∠")) return "What is given about " + listed(all) + "? Mark it in the figure.";
-      return "What is given about " + listed(all) + "? Of which triangles are they sides?";
+      if (all[0].starts_with("∠")) return "One given is about " + listed(all) + ". Mark it in the figure.";
+      return "One given is about " + listed(all) + ". Which triangles have them as sides?";
     }
     case Predicate::parallel: {
-      return "What is given about " + name(climb, p[0], p[1]) + " and " + name(climb, p[2], p[3]) + "? Which drawn lines cut both of them?";
+      return "One given is about " + name(climb, p[0], p[1]) + " and " + name(climb, p[2], p[3]) + ". Which drawn lines cut both?";
     }
     case Predicate::perpendicular:
-      return "What is given about " + name(climb, p[0], p[1]) + " and " + name(climb, p[2], p[3]) + "? Which angles do you know from it?";
+      return "One given is about " + name(climb, p[0], p[1]) + " and " + name(climb, p[2], p[3]) + ". Which angles do you know from it?";
     case Predicate::foot:
-      return "What is given about " + name(climb, p[1], p[0]) + "? Which angles at " + name(climb, p[0]) + " do you know from it?";
+      return "One given is about " + name(climb, p[1], p[0]) + ". Which angles at " + name(climb, p[0]) + " do you know from it?";
     case Predicate::perpendicular_bisector:
-      return "What is given about " + name(climb, p[2], p[3]) + "? Two things follow: which?";
+      return "One given is about the middle of " + name(climb, p[2], p[3]) + ". Which two things does it say?";
     case Predicate::bisects:
-      return "What does " + name(climb, p[2], p[0]) + " do to ∠" + name(climb, p[1]) + name(climb, p[2]) + name(climb, p[3]) + "? What do you know of the two parts?";
+      return "One given is about " + name(climb, p[2], p[0]) + " and ∠" + name(climb, p[1]) + name(climb, p[2]) + name(climb, p[3]) + ". What does it say of the two parts?";
     case Predicate::midpoint:
-      return "What is given about " + name(climb, p[0]) + "? Which lengths are equal because of it?";
+      return "One given is about " + name(climb, p[0]) + ". Which lengths are equal because of it?";
     case Predicate::isosceles_at:
     case Predicate::isosceles:
       return "What is special about triangle " + polygon(climb, p) + "? Which of its angles does that concern?";
@@ -195,7 +195,7 @@ std::string asking_about_given(const Climb& climb, const Phrase& given) {
       return "What is special about the chord " + name(climb, p[0], p[1]) + "?";
     case Predicate::tangent:
     case Predicate::tangent_circumcircle:
-      return "What happens at " + name(climb, p[1]) + ", and which lines through it would help?";
+      return "A line touches the circle at " + name(climb, p[1]) + ". Which other lines through " + name(climb, p[1]) + " could matter?";
     case Predicate::regular_polygon:
     case Predicate::square:
     case Predicate::rectangle:
