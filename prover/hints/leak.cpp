@@ -89,12 +89,14 @@ bool LeakGuard::is_goal(const Form& form) const {
   return std::find(goal_.begin(), goal_.end(), form.normalised()) != goal_.end();
 }
 
-bool LeakGuard::settles_asked(const Form& form) const {
-  if (!asked_) return false;
+bool LeakGuard::settles_asked(const std::vector<Form>& forms) const {
   LinearSystem with = known_;
-  if (with.reduce(*asked_).terms.empty()) return false;  // it is known already: nothing is given away
-  with.add(form);
-  return with.reduce(*asked_).terms.empty();
+  if (asked_ && with.reduce(*asked_).terms.empty()) return false;  // it is known already: nothing is given away
+  for (const Form& form : forms) with.add(form);
+  if (asked_) return with.reduce(*asked_).terms.empty();
+  LinearSystem alone;
+  for (const Form& form : forms) alone.add(form);
+  return !goal_.empty() && std::all_of(goal_.begin(), goal_.end(), [&](const Form& g) { return alone.entails(g); });
 }
 
 std::optional<std::string> LeakGuard::leak_by_number(const SentenceMaths& maths, Told told, const std::set<Rational>& sizes) const {
@@ -126,10 +128,8 @@ std::optional<std::string> LeakGuard::leak(std::string_view sentence, Told told)
     if (form.terms.size() == 1 && !is_fact(form, unknowns_) && !known_.value(form.terms[0].first))
       sizes.insert(-form.constant / form.terms[0].second);
   if (auto found = leak_by_number(maths, told, sizes)) return found;
-  for (const Form& form : forms) {
-    if (is_goal(form)) return "the relation that is asked for";
-    if (settles_asked(form)) return "a relation that gives the asked value";
-  }
+  if (std::any_of(forms.begin(), forms.end(), [&](const Form& form) { return is_goal(form); })) return "the relation that is asked for";
+  if (settles_asked(forms)) return "relations that give what is asked";
   if (told == Told::hint && asked_) {
     bool asked = false, other = false;
     for (const std::string& quantity : maths.quantities) {

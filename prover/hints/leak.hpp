@@ -36,7 +36,7 @@ class LeakGuard {
   std::optional<Form> form_of_quantity(const std::string& text);
   std::vector<Form> forms_of(const std::string& relation);
   bool is_goal(const Form& form) const;
-  bool settles_asked(const Form& form) const;
+  bool settles_asked(const std::vector<Form>& forms) const;
   std::optional<std::string> leak_by_number(const SentenceMaths& maths, Told told, const std::set<Rational>& sizes) const;
 
   const Statement& statement_;
