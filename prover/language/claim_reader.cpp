@@ -55,6 +55,13 @@ std::string ClaimReader::points() const {
   return listed(names);
 }
 
+std::string ClaimReader::only_triangle() const {
+  std::string name;
+  if (draft_->polygons.size() != 1 || draft_->polygons[0].size() != 3) return name;
+  for (const PointId p : draft_->polygons[0]) name += problem_.names.of(p);
+  return name;
+}
+
 std::optional<Expression> ClaimReader::asked() const {
   std::optional<Expression> asked;
   for (const Goal& goal : problem_.goals) {

@@ -44,6 +44,7 @@ class ClaimReader {
   std::optional<PointId> find_point(const std::string& name) const { return draft_->find_point(name); }
   std::string points() const;  // "K, L and M"
   const std::vector<std::pair<std::string, Angle>>& called() const { return draft_->called; }
+  std::string only_triangle() const;  // "KLM", where the text names no other polygon; else empty
   // What the only question asks for: a single quantity.
   std::optional<Expression> asked() const;
 

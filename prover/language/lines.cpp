@@ -45,10 +45,11 @@ struct sentence_text
     : plus<not_at<sor<line_end, full_stop, semicolon, one<'#'>>>, sor<continued, plain_word, pegtl::any>> {};
 struct whole_text : plus<not_at<sor<line_end, one<'#'>>>, sor<continued, plain_word, pegtl::any>> {};
 
-// A pupil's work may stand on the lines below its keyword, up to the next keyword. "Given:", "To prove:" and "Answer:" with
-// a capital letter are the pupil's own headings there.
+// A pupil's work may stand on the lines below its keyword, up to the next keyword. "given:", "to prove:", and "Answer:" with
+// a capital letter, are the pupil's own headings there.
 struct pupils_heading
-    : sor<bare_word<"to">, seq<at<one<'G', 'A', 'P', 'F'>>, sor<given_head, find_head, prove_head, seq<bare_word<"answer">, head_colon>>>> {
+    : sor<bare_word<"to">, given_head,
+          seq<at<one<'A', 'P', 'F'>>, sor<find_head, prove_head, seq<bare_word<"answer">, head_colon>>>> {
 };
 struct work_line : plus<not_at<sor<line_end, one<'#'>>>, pegtl::any> {};
 struct work_below

@@ -38,9 +38,16 @@ bool opens(std::string_view text) {
          (is_small(text[0]) && text.size() > 1 && (text[1] == ' ' || text[1] == '='));
 }
 
+bool tells_why(std::string_view text) {
+  return find(text, "alternate|alt|corresponding|corresponds|corr|co-interior|cointerior|allied|vertically|opposite|opp|adjacent|"
+                    "interior|exterior|subtended|subtend|linear pair|radii|base angles|same segment|complementary|supplementary") !=
+         std::string_view::npos;
+}
+
 bool reason_like(std::string_view text) {
   return has_prose(text) || text.find("∠s") != std::string_view::npos ||
-         (std::any_of(text.begin(), text.end(), is_capital) && !has_letters(text));
+         (std::any_of(text.begin(), text.end(), is_capital) && !has_letters(text)) ||
+         text.find_first_not_of("0123456789()[] ") == std::string_view::npos;
 }
 
 // What holds in every figure with these letters and is no fact about it: "triangle KLM", "KL".
@@ -119,6 +126,7 @@ class WorkReader {
   void statement(Rewritten& line, std::size_t begin, WorkLine& read);
   std::size_t take_claim(const Rewritten& line, const std::vector<WorkPart>& parts, std::size_t first, WorkLine& read);
   std::size_t take_drawing(const Rewritten& line, const std::vector<WorkPart>& parts, std::size_t first, WorkLine& read);
+  bool of_the_last_too(const Rewritten& line, const WorkPart& before, const WorkPart& part, WorkLine& read);
   bool common_part(const Rewritten& line, const WorkPart& part, WorkLine& read);
   bool cut_inside(const Rewritten& line, const WorkPart& part, WorkLine& read);
   bool claim_at_end(const Rewritten& line, const WorkPart& part, std::size_t from, bool leads, WorkLine& read);
@@ -138,11 +146,17 @@ class WorkReader {
   std::optional<Unread> unread_;  // the first claim of the line that could not be read
   std::vector<Rewritten> facts_;  // in the line's first bracket: what a drawing brings, or a reason
   bool facts_used_ = false;
+  bool denies_ = false;  // "not", "≠"
+  bool gives_ = false;   // "it is given that"
   bool of_problem_ = true, drew_ = false, named_ = false;
   std::optional<Phrase> last_chain_;  // of the lines before: "= 64" goes on with it
 };
 
 void WorkReader::note(const ReadClaim& failed) {
+  if (!unread_ && !failed.unknown_point && denies_) {
+    unread_ = Unread{"What is not so cannot be read here. Write what is so.", false, false};
+    return;
+  }
   if (!unread_) unread_ = Unread{failed.trouble, failed.unknown_point, failed.ambiguous};
 }
 
@@ -159,6 +173,7 @@ void WorkReader::reason(const Rewritten& line, std::size_t begin, std::size_t en
     read.similarly = true;
     return;
   }
+  if (words.find_first_not_of("0123456789()[].-… ") == std::string::npos && find(line.text(), "from|by") == std::string::npos) return;
   for (const std::string_view nothing : {"say", "QED", "as required", "qed", "for short", "construction"})
     if (words == nothing) return;
   // Parts with nothing but a comma or "and" between them are one reason.
@@ -202,8 +217,25 @@ std::optional<Rewritten> on_diameter(const Rewritten& text) {
 ReadClaim WorkReader::attempt(const Rewritten& text) {
   ReadClaim read = claims_.claim(text);
   if (!read.read) {
+    // "the triangle is isosceles", where there is one
+    if (const std::size_t at = find(text.text(), "the triangle is"); at != std::string::npos && !claims_.only_triangle().empty()) {
+      Rewritten named = text;
+      const std::size_t begin = at + 12;
+      named.replace(begin, begin, " " + claims_.only_triangle());
+      if (ReadClaim again = claims_.claim(named); again.read) return again;
+    }
     if (const auto round = on_diameter(text)) {
       if (ReadClaim again = claims_.claim(*round); again.read) return again;
+    }
+    // "KL parallel PQ"
+    for (const auto& [word, sign] : {std::pair{"parallel", "∥"}, {"perpendicular", "⊥"}, {"ll", "∥"}, {"II", "∥"}}) {
+      const std::size_t at = text.text().find(word);
+      if (at == std::string::npos || match(text.text(), at, word) == 0) {
+        if (at == std::string::npos || std::string_view(word) != "II") continue;
+      }
+      Rewritten with_sign = text;
+      with_sign.replace(at, at + std::string_view(word).size(), sign);
+      if (ReadClaim again = claims_.claim(with_sign); again.read) return again;
     }
     // "K, L, M, N concyclic", "△KLM isosceles": without the verb.
     const std::size_t at = find(text.text(), "concyclic|collinear|isosceles|equilateral|cyclic|parallel|perpendicular|congruent|"
@@ -268,6 +300,13 @@ std::size_t WorkReader::take_claim(const Rewritten& line, const std::vector<Work
         continue;
       }
       // "P is the midpoint of KL and MN": names alone belong to what was said of the others.
+      // "isosceles with KL = KM"
+      while (last + 1 < parts.size() && parts[last + 1].link == Link::by) {
+        ReadClaim more = claims_.claim(line.part(parts[first].begin, parts[last + 1].end));
+        if (!more.read || more.asks) break;
+        claim = std::move(more);
+        ++last;
+      }
       accept(std::move(claim), read);
       return last + 1;
     }
@@ -283,6 +322,14 @@ std::size_t WorkReader::take_claim(const Rewritten& line, const std::vector<Work
     const bool looks = first_failure->unknown_point || first_failure->ambiguous ||
                        ((has_relation(text) || text.find("∠") != std::string_view::npos) &&
                         (has_letters(text) || !has_prose(text)));
+    // "∠K and ∠L are alternate angles" says why, not how large.
+    if (first + 1 < parts.size() && parts[first + 1].link == Link::conjunction && !has_prose(text) && !has_relation(text) &&
+        tells_why(std::string_view(line.text()).substr(parts[first].begin, parts[first + 1].end - parts[first].begin)) &&
+        !first_failure->unknown_point) {
+      reason(line, parts[first].begin, parts[first + 1].end, read);
+      return first + 2;
+    }
+    if (tells_why(text) && !first_failure->unknown_point) return cut_inside(line, parts[first], read) ? first + 1 : first;
     if (looks && !(has_prose(text) && !read.claims.empty() && !first_failure->unknown_point)) {
       if (first_failure->grammatical || !cut_inside(line, parts[first], read)) note(*first_failure);
       return first + 1;
@@ -318,6 +365,27 @@ bool WorkReader::common_part(const Rewritten& line, const WorkPart& part, WorkLi
   return true;
 }
 
+// "P is the midpoint of KM and LN": the row of letters after "and" takes the place of the last one before it.
+bool WorkReader::of_the_last_too(const Rewritten& line, const WorkPart& before, const WorkPart& part, WorkLine& read) {
+  const std::string text = line.text().substr(part.begin, part.end - part.begin);
+  if (read.claims.empty() || has_prose(text) || has_relation(text) || !has_letters(text)) return false;
+  std::size_t row = skip_blanks(text, 0);
+  if (const std::size_t noun = match(text, row, "angle|triangle|line|segment|side")) row = skip_blanks(text, noun);
+  std::size_t row_end = text.size();
+  while (row_end > row && text[row_end - 1] == ' ') --row_end;
+  if (text.find(' ', row) < row_end) return false;
+  Rewritten again = line.part(before.begin, before.end);
+  std::size_t end = again.size();
+  while (end > 0 && again.text()[end - 1] == ' ') --end;
+  std::size_t begin = again.text().find_last_of(" =∥", end == 0 ? 0 : end - 1);
+  if (begin == std::string::npos || ++begin >= end || !has_letters(again.text().substr(begin, end - begin))) return false;
+  again.replace(begin, end, text.substr(row, row_end - row));
+  ReadClaim claim = claims_.claim(again);
+  if (!claim.read || claim.asks || claim.phrases.empty()) return false;
+  accept(std::move(claim), read);
+  return true;
+}
+
 // "∠KLP = 70 alternate angles", "by SAS △KLM ≅ △PQR": no sign stands between the claim and its reason.
 bool WorkReader::cut_inside(const Rewritten& line, const WorkPart& part, WorkLine& read) {
   static constexpr std::string_view goes_on =
@@ -331,7 +399,8 @@ bool WorkReader::cut_inside(const Rewritten& line, const WorkPart& part, WorkLin
   for (auto at = begins.rbegin(); at != begins.rend(); ++at) {
     const std::string_view rest = text.substr(*at, part.end - *at);
     const bool word = is_small(rest[0]) || (is_capital(rest[0]) && rest.size() > 1 && is_small(rest[1])) ||
-                      rest.starts_with("∠s") || rest.starts_with("∠ ") || (is_capital(rest[0]) && !has_letters(rest));
+                      (is_capital(rest[0]) && match(rest, 0, "z angles|f angles|c angles|u angles|x angles|n angles|z shape|f shape") != 0) ||
+                      (rest.size() > 1 && is_capital(rest[0]) && rest[1] == '-') || rest.starts_with("∠s") || rest.starts_with("∠ ") || (is_capital(rest[0]) && !has_letters(rest));
     if (!word || match(text, *at, goes_on) != 0) continue;
     const std::string_view head = text.substr(part.begin, *at - part.begin);
     if (!has_relation(head) && !has_prose(head)) continue;
@@ -373,12 +442,43 @@ bool WorkReader::claim_at_end(const Rewritten& line, const WorkPart& part, std::
 
 std::size_t WorkReader::take_drawing(const Rewritten& line, const std::vector<WorkPart>& parts, std::size_t first,
                                      WorkLine& read) {
+  const std::string_view whole = line.text();
   std::size_t end = first + 1;
-  while (end < parts.size() && parts[end].link != Link::so && parts[end].link != Link::stop &&
-         parts[end].link != Link::because && parts[end].link != Link::semicolon)
-    ++end;
+  const auto goes_on = [&](const WorkPart& part) {  // "so that it bisects ∠LKN" says what is drawn
+    if (part.link == Link::so) return match(whole, skip_blanks(whole, part.begin), "that") != 0;
+    return part.link != Link::stop && part.link != Link::because && part.link != Link::semicolon;
+  };
+  while (end < parts.size() && goes_on(parts[end])) ++end;
+  // What is left out of the drawing must stand by itself: another drawing, a claim, or a reason that names no points.
+  const auto stands_alone = [&](std::size_t at) {
+    if (at == end) return true;
+    if (parts[at].link == Link::so) return false;
+    const Rewritten rest = line.part(parts[at].begin, parts[at].end);
+    return match(whole, skip_blanks(whole, parts[at].begin), drawing_words) != 0 || !has_letters(rest.text()) ||
+           (has_relation(rest.text()) && claims_.claim(rest).read) ||
+           match(whole, skip_blanks(whole, parts[at].begin), "let|call") != 0;
+  };
+  // "Draw KM so that it bisects ∠LKN", where K and M are there: KM is drawn, and the rest is claimed.
+  const std::string all = line.text().substr(parts[first].begin, parts[end - 1].end - parts[first].begin);
+  if (const std::size_t that = find(all, "so that it|such that it|so it"); that != std::string::npos) {
+    std::size_t row = that;
+    while (row > 0 && all[row - 1] == ' ') --row;
+    const std::size_t row_end = row;
+    while (row > 0 && is_capital(all[row - 1])) --row;
+    const bool old = row_end == row + 2 && claims_.find_point(std::string(1, all[row])) && claims_.find_point(std::string(1, all[row + 1]));
+    const Rewritten head = line.part(parts[first].begin, parts[first].begin + that);
+    if (old && claims_.drawing(head, of_problem_ ? line.source({parts[first].begin, parts[first].begin + that}) : Span{}).read) {
+      read.drawn.push_back(problem_.added.size() - 1);
+      drew_ = true;
+      Rewritten rest = line.part(0, parts[end - 1].end);
+      rest.replace(parts[first].begin, parts[first].begin + match(all, that, "so that it|such that it|so it"), all.substr(row, 2));
+      statement(rest, parts[first].begin, read);
+      return end;
+    }
+  }
   std::optional<ReadClaim> failure;
   for (std::size_t last = end; last > first; --last) {
+    if (!stands_alone(last)) continue;
     const Rewritten text = line.part(parts[first].begin, parts[last - 1].end);
     const Span span = of_problem_ ? line.source({parts[first].begin, parts[last - 1].end}) : Span{};
     ReadClaim drawn;
@@ -427,6 +527,10 @@ void WorkReader::statement(Rewritten& line, std::size_t begin, WorkLine& read) {
         if (may_open && opens_claim(line, parts, end)) break;
         ++end;
       }
+      if (end == parts.size() && i == 0 && read.claims.empty()) {  // what is claimed was known before
+        for (std::size_t last = end - 1; last > i && end == parts.size(); --last)
+          if (parts[last].link == Link::comma && claims_.claim(line.part(parts[last].begin, parts[last].end)).read) end = last;
+      }
       // "By SAS △KLM ≅ △PQR": no sign between the reason and its claim.
       const bool leads = i == 0 && end == parts.size() && read.claims.empty();
       if (!leads || !claim_at_end(line, parts[end - 1], part.begin, true, read)) reasons_until(i, end);
@@ -441,7 +545,9 @@ void WorkReader::statement(Rewritten& line, std::size_t begin, WorkLine& read) {
     const bool goes_on = part.link == Link::comma || part.link == Link::conjunction || part.link == Link::semicolon;
     if (i > 0 && goes_on && (!read.claims.empty() || !read.reasons.empty())) {
       const ReadClaim claim = claims_.claim(line.part(part.begin, part.end));
-      if (claim.read && supports(claim, read)) {
+      // "…, isosceles triangle KLQ": a name, not a statement.
+      const bool names = !has_relation(text) && find(text, "is|are|bisects|bisect|lies|lie|touches|meets|meet|cuts|add") == std::string_view::npos;
+      if (claim.read && (names ? !read.claims.empty() : supports(claim, read))) {
         i = reasons_until(i, i + 1);
         continue;
       }
@@ -450,7 +556,13 @@ void WorkReader::statement(Rewritten& line, std::size_t begin, WorkLine& read) {
       i = take_drawing(line, parts, i, read);
       continue;
     }
-    if (common_part(line, part, read)) {
+    if (!has_relation(text) && !has_letters(text) && text.find("∠") == std::string_view::npos && !has_prose(text) &&
+        std::count_if(text.begin(), text.end(), is_capital) >= 2) {
+      reason(line, part.begin, part.end, read);  // "SAS"
+      ++i;
+      continue;
+    }
+    if (common_part(line, part, read) || (i > 0 && goes_on && of_the_last_too(line, parts[i - 1], part, read))) {
       ++i;
       continue;
     }
@@ -461,7 +573,8 @@ void WorkReader::statement(Rewritten& line, std::size_t begin, WorkLine& read) {
     }
     if (!(has_prose(text) && cut_inside(line, part, read))) {
       const std::size_t subject = skip_blanks(text, 0);
-      const bool of_the_figure = subject + 1 < text.size() && is_capital(text[subject]) && !is_small(text[subject + 1]) &&
+      const bool named = subject + 1 < text.size() && is_capital(text[subject]) && !is_small(text[subject + 1]);
+      const bool of_the_figure = !tells_why(text) && (named || (match(text, subject, "angle|triangle") != 0 && has_letters(text.substr(subject, 14))) || text.substr(subject).starts_with("∠")) &&
                                  has_letters(text) && has_prose(text);
       if (of_the_figure && read.claims.empty() && part.link != Link::comma) {
         note(attempt(line.part(part.begin, part.end)));
@@ -484,6 +597,7 @@ void WorkReader::statement(Rewritten& line, std::size_t begin, WorkLine& read) {
     } else {
       read.claims = std::move(again.claims);
       read.reasons = std::move(again.reasons);
+      if (gives_) read.reasons.push_back({"given", {}});
     }
   }
 }
@@ -504,12 +618,16 @@ void WorkReader::bare_value(const Rewritten& line, std::size_t begin, WorkLine& 
       ++i;
   }
   if (number == std::string::npos) return;
-  const bool plain = !has_prose(text) && !has_letters(text);
+  const bool plain = !has_prose(text) && !has_letters(text) && std::none_of(text.begin() + static_cast<std::ptrdiff_t>(at),
+                                                                            text.begin() + static_cast<std::ptrdiff_t>(number), is_small);
   const bool worded = numbers == 1 && !has_letters(text) &&
-                      find(text, "measured|measure|protractor|answer|ans|it is|angle is|must be|is equal to|i get|makes|value is") !=
+                      find(text, "measured|measure|protractor|answer|ans|it is|it's|its|that's|that is|this is|angle is|must be|is equal to|i get|"
+                          "makes|value is|equals") !=
                           std::string::npos;
   if (!plain && !worded) return;
-  std::erase_if(read.reasons, [](const WorkReason& one) { return !has_prose(one.text); });
+  std::erase_if(read.reasons, [](const WorkReason& one) {
+    return !has_prose(one.text) || std::any_of(one.text.begin(), one.text.end(), is_digit);
+  });
   const auto asked = claims_.asked();
   if (!asked) {
     if (plain && !unread_) unread_ = Unread{"It is not said which angle or length this is.", false, false};
@@ -589,6 +707,7 @@ WorkLine WorkReader::read(std::string_view source, Span span, bool of_problem) {
   const Rewritten whole = line;
   blank_ending(line);
   const auto reasons = take_out_reasons(line);
+  denies_ = line.text().find("≠") != std::string::npos || find(line.text(), "not") != std::string::npos;
   facts_.clear();
   facts_used_ = false;
   if (!reasons.empty()) {
@@ -609,6 +728,7 @@ WorkLine WorkReader::read(std::string_view source, Span span, bool of_problem) {
     read.kind = WorkKind::remark;
     return read;
   }
+  gives_ = around.since && around.says_given;
   std::vector<std::vector<PointId>> figures;
   for (const auto& [begin, end] : around.places) {
     const std::string_view text = std::string_view(line.text()).substr(begin, end - begin);
@@ -646,7 +766,7 @@ WorkLine WorkReader::read(std::string_view source, Span span, bool of_problem) {
   for (std::size_t i = facts_used_ ? 1 : 0; i < reasons.size(); ++i) reason(whole, reasons[i].first, reasons[i].second, read);
   std::stable_sort(read.reasons.begin(), read.reasons.end(),
                    [](const WorkReason& a, const WorkReason& b) { return a.span.begin < b.span.begin; });
-  if (around.says_given && !read.claims.empty()) read.reasons.push_back({"given", line.source({0, around.begin})});
+  if (around.says_given && !around.since && !read.claims.empty()) read.reasons.push_back({"given", line.source({0, around.begin})});
   if (read.claims.empty() && read.drawn.empty() && !named_) bare_value(line, begin, read);
   finish(line, around, read);
   return read;

@@ -13,8 +13,8 @@ using namespace work_words;
 constexpr std::string_view so_words =
     "so|hence|therefore|thus|then|consequently|it follows that|this means that|this means|that means that|that means|"
     "which means that|which means|which gives|this gives|and so|gives|giving|yields|implies|means";
-constexpr std::string_view so_signs = "∴|⇒|→|⟹|➔|=>|->|⟶";
-constexpr std::string_view because_words = "because of|because|since|reason|due to|given that";
+constexpr std::string_view so_signs = "∴|⇒|→|⟹|➔|==>|=>|-->|->|⟶";
+constexpr std::string_view because_words = "because of|because|since|reason|due to|given that|bc|b/c|cause|cuz|coz|seeing that";
 constexpr std::string_view by_words = "as|by|using|from|with";
 constexpr std::string_view because_signs = "∵";
 
@@ -28,7 +28,7 @@ std::size_t skip_label(std::string_view text, std::size_t at) {
   const std::size_t begin = i;
   while (i < text.size() && is_digit(text[i]) && i - begin < 3) ++i;
   if (i == begin) {
-    while (i < text.size() && is_small(text[i]) && i - begin < 3 && (bracket || i == begin)) ++i;
+    while (i < text.size() && is_small(text[i]) && i - begin < 4) ++i;
     if (i > begin + 1 && text.substr(begin, i - begin).find_first_not_of("ivx") != std::string_view::npos) return at;
   }
   if (i == begin || i >= text.size()) return at;
@@ -53,7 +53,7 @@ std::size_t skip_shapes(std::string_view text, std::size_t at) {
   for (bool first = true;; first = false) {
     std::size_t next = i;
     if (const std::size_t article = match(text, next, "the")) next = skip_blanks(text, article);
-    std::size_t noun = skip_signs(text, next, "△|∆|Δ|▲");
+    std::size_t noun = skip_signs(text, next, "△s|∆s|Δs|△'s|Δ's|△|∆|Δ|▲");
     if (noun == next)
       noun = match(text, next,
                    "triangle|triangles|quadrilateral|parallelogram|rectangle|rhombus|square|kite|trapezium|trapezoid|"
@@ -70,7 +70,6 @@ std::size_t skip_shapes(std::string_view text, std::size_t at) {
     if (more == 0) return i;
     const std::size_t after = skip_blanks(text, more);
     const std::size_t sign = skip_signs(text, after, "△|∆|Δ|▲");
-    if (sign == after && match(text, after, "triangle|the triangle") == 0 && text[blank] == ',') return i;
     i = after;
     // "In △KLM and KL = KM": the second row must be a figure of its own
     std::size_t end = sign == after ? after : skip_blanks(text, sign);
@@ -95,6 +94,7 @@ bool is_reason(std::string_view inside) {
     if (sign == i) plain += inside[i];
     i = sign == i ? i + 1 : sign;
   }
+  if (plain.size() == 1 && plain == inside && std::string_view("SARHZFXUNC").find(plain) != std::string_view::npos) return true;
   if (plain.find_first_not_of("SARHLCPTs.") == std::string::npos &&
       (plain.size() < 3 || plain.find_first_not_of("SAs.") == std::string::npos || !has_letters(plain)))
     return true;
@@ -127,7 +127,7 @@ std::size_t closing(std::string_view text, std::size_t open) {
 }  // namespace
 
 void blank_ending(Rewritten& line) {
-  static constexpr std::string_view endings[] = {"Q.E.D.", "Q.E.D", "QED", "qed", "∎", "□", "■", "◻", "as required", "as was to be shown", "which was to be proved"};
+  static constexpr std::string_view endings[] = {"✓", "✔", "★", "Q.E.D.", "Q.E.D", "QED", "qed", "∎", "□", "■", "◻", "as required", "as was to be shown", "which was to be proved"};
   for (const std::string_view ending : endings) {
     std::size_t end = line.size();
     while (end > 0 && (line.text()[end - 1] == ' ' || line.text()[end - 1] == '.' || line.text()[end - 1] == '!')) --end;
@@ -151,7 +151,7 @@ Around look_around(const Rewritten& line, std::size_t from) {
       at = skip_blanks(text, end);
     };
     const auto past_comma = [&] {
-      if (at < text.size() && (text[at] == ',' || text[at] == ':' || text[at] == ';')) at = skip_blanks(text, at + 1);
+      if (at < text.size() && (text[at] == ',' || text[at] == ':' || text[at] == ';' || text[at] == '.')) at = skip_blanks(text, at + 1);
     };
     if (at >= text.size()) break;
     if (const std::size_t end = skip_signs(text, at, "•|▪|◦|★|✓|✔"); end != at) go(end);
@@ -159,6 +159,16 @@ Around look_around(const Rewritten& line, std::size_t from) {
     if (text[at] == ',' || text[at] == ';' || text[at] == '.') go(at + 1);
     if (at >= text.size()) break;
     if (const std::size_t end = skip_label(text, at); end != at) go(end);
+    if (at + 2 < text.size() && is_capital(text[at]) && text[at + 1] == ':' && text[at + 2] == ' ') go(at + 2);  // "S: …"
+    {
+      std::size_t row = at;  // "KLM: KL = KM"
+      while (row < text.size() && is_capital(text[row])) ++row;
+      if (row >= at + 3 && row + 1 < text.size() && text[row] == ':' && text[row + 1] == ' ') {
+        around.places.emplace_back(at, row);
+        go(row + 1);
+      }
+    }
+    if (at >= text.size()) break;
     if (const std::size_t end = skip_signs(text, at, so_signs); end != at) {
       around.concludes = true;
       go(end);
@@ -184,12 +194,17 @@ Around look_around(const Rewritten& line, std::size_t from) {
                                        "and|but|now|also|next|first|firstly|secondly|thirdly|finally|lastly|again|we know that|"
                                        "we know|we have|we have that|we see that|we get|we get that|i know that|i know|i get|"
                                        "it is clear that|clearly|obviously|note that|note|moreover|furthermore|here|"
-                                       "that|we also have|we also know that|this makes|and therefore|and hence|and thus|and so|"
+                                       "that|say|we also have|we also know that|this makes|and therefore|and hence|and thus|and so|"
                                        "we can see that|we can say that|you get|which gives|giving|well")) {
       if (match(text, at, "and therefore|and hence|and thus|and so|this makes|which gives") != 0) around.concludes = true;
       go(word);
       past_comma();
     }
+    if (const std::size_t word = match(text, at, "given"); word != 0 && match(text, at, "given that") == 0) {
+      around.says_given = true;
+      go(word);
+    }
+    if (at >= text.size()) break;
     if (const std::size_t word = match(text, at,
                                        "similarly|likewise|in the same way|in the same manner|by the same argument|"
                                        "by the same reasoning|same way|the same way|analogously")) {
@@ -213,6 +228,7 @@ Around look_around(const Rewritten& line, std::size_t from) {
   } else if (const std::size_t word =
                  match(text, at, "since|because of|because|as|if|given that|it is given that|reason|by|using|from|due to")) {
     around.since = true;
+    around.says_given = around.says_given || find(text.substr(at, word - at), "given") != std::string_view::npos;
     at = skip_blanks(text, word);
     if (at < text.size() && text[at] == ':') at = skip_blanks(text, at + 1);
   }
@@ -287,12 +303,32 @@ std::vector<std::pair<std::size_t, std::size_t>> take_out_reasons(Rewritten& lin
         text[i - 1] != '.' && text[i - 1] != ':' && match(text, end, so_words) == 0 &&
         skip_signs(text, end, so_signs) == end && text[end] != '(' && text[end] != '[' &&
         (statement_end != text.size() || has_relation(std::string_view(text).substr(0, i)) ||
-         has_prose(std::string_view(text).substr(0, i))))
-      column(i, end);
+         has_prose(std::string_view(text).substr(0, i)))) {
+      // "∠L = 70°   ∠M = 70°" are two statements.
+      const std::size_t equal = text.find('=', end);
+      const bool claims = skip_signs(text, end, "∠|<") != end || match(text, end, "angle") != 0;
+      if (claims && equal != std::string::npos && !has_prose(std::string_view(text).substr(end, equal - end)) &&
+          statement_end == text.size()) {
+        line.replace(i, i + 1, ";");
+      } else {
+        column(i, end);
+      }
+    }
     i = end - 1;
   }
   if (statement_end != text.size() && cell < text.size()) found.emplace_back(cell, text.size());
   for (auto& [begin, end] : found) line.blank(begin, end);
+  // A bracket round the whole line is no reason.
+  const std::size_t open = skip_blanks(text, 0);
+  if (open < statement_end && (text[open] == '(' || text[open] == '[' || text[open] == '{')) {
+    const std::size_t close = closing(text, open);
+    const std::string_view inside = std::string_view(text).substr(open + 1, close - open - 1);
+    if (close < text.size() && is_blank(std::string_view(text).substr(close + 1)) && has_relation(inside)) {
+      line.blank(open, open + 1);
+      line.blank(close, close + 1);
+      return found;
+    }
+  }
   // Brackets.
   for (std::size_t k = 0; k < statement_end; ++k) {
     if (text[k] != '(' && text[k] != '[' && text[k] != '{') continue;

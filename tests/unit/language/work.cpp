@@ -126,6 +126,30 @@ TEST_CASE("as pupils write it", "[work]") {
   CHECK(read("If ∠KLM = 60°") == "∠KLM = 60°");
 }
 
+TEST_CASE("two equations with a blank between them are no product", "[work]") {
+  CHECK(read("∠L = 70 ∠M = 70") == "∠KLM = 70°; ∠LMK = 70°");
+  CHECK(read("∠L = 70°   ∠M = 70°") == "∠KLM = 70°; ∠LMK = 70°");
+  CHECK(read("180-70=110 110/2=55") == "180 − 70 = 110; 55 = 55");
+  CHECK(read("∠LKM = 180 - 2 ∠L = 40") == "∠LKM = 180° − 2∠KLM = 40°");  // but this is one
+  CHECK(read("∠K = 2 1/2 ∠L") == "∠MKL = (5/2)∠KLM");
+}
+
+TEST_CASE("words that tell why are reasons, whatever angles they name", "[work]") {
+  CHECK(read("∠MQP and ∠MKL are corresponding angles so ∠MQP = 40") == "∠MQP = 40° [∠MQP and ∠MKL are corresponding angles]");
+  CHECK(read("△KLP and △KMP are congruent, SAS") == "△KLP ≅ △KMP [SAS]");
+  CHECK(read("∠KLM = ∠KML, isosceles triangle KLM") == "∠KLM = ∠KML [isosceles triangle KLM]");
+  CHECK(read("∠KLP = ∠QPM, KL ∥ QP") == "∠KLP = ∠QPM [KL ∥ QP]");
+  CHECK(read("Given KL ∥ QP") == "KL ∥ QP [given]");
+}
+
+TEST_CASE("what is denied, asked or only wished is not claimed", "[work]") {
+  for (const std::string line : {"KL is not parallel to QP", "KL ≠ QP", "It is not true that KL = KM"})
+    CHECK(read(line).find("KL") == std::string::npos);
+  for (const std::string line : {"We want to show that KL = KM", "Prove that KL = KM", "find ∠KLM"}) CHECK(read(line) == "REMARK");
+  CHECK(read("Draw KP so that it bisects angle LKM") == "DRAWN {KP is drawn}KP bisects ∠LKM");  // claimed, not drawn
+  CHECK(read("Draw the bisector of angle LKM and perpendicular to LM") == "UNREAD");
+}
+
 TEST_CASE("a number alone is what is asked", "[work]") {
   for (const std::string line : {"40", "= 40", "40°", "Answer: 40", "so 40"})
     CHECK(read(line).ends_with("∠LKM = 40°"));
