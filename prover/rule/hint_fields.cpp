@@ -9,6 +9,8 @@
 namespace prover {
 namespace {
 
+constexpr std::size_t most_mistakes = 50;  // of one file; what is no file of hints would be told line by line
+
 constexpr std::array<HintRung, 3> rungs = {HintRung::where, HintRung::kind, HintRung::places};
 
 std::optional<HintRung> rung_from(std::string_view word) {
@@ -140,6 +142,10 @@ void load_hints(const RuleFile& file, std::vector<Rule>& rules, std::vector<Diag
     const auto refuse = [&](Span span, std::string message, std::string way_out) {
       mistakes.push_back({Severity::error, span, std::move(message), std::move(way_out)});
     };
+    if (mistakes.size() >= most_mistakes) {
+      refuse(field.name_span, "more mistakes follow", "mend these first; rules/README.md says what a file of hints holds");
+      return;
+    }
     if (field.name == "rule") {
       under_a_header = true;
       const auto at = std::find_if(rules.begin(), rules.end(), [&](const Rule& one) { return one.id == field.value; });

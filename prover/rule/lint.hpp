@@ -11,7 +11,7 @@ namespace prover {
 struct RulePlaces {
   Span header;                                            // the id in the first line
   std::vector<std::pair<Register, std::size_t>> wording;  // where each wording's text begins
-  std::vector<HintField> hints;
+  std::vector<HintField> hints;  // those to be judged
 };
 
 std::vector<Diagnostic> lint(const Rule& rule, const RulePlaces& places);

@@ -42,6 +42,7 @@ class RuleParser {
         error(result_.id_span, "no `" + std::string(name) + "`", "add a line `" + std::string(name) + " …`");
     if (!has_error(result_.diagnostics)) {
       places_.header = result_.id_span;
+      if (examples_ == Examples::kept) places_.hints.clear();  // the tests have read the program's own
       std::vector<Diagnostic> found = lint(result_.rule, places_);
       result_.diagnostics.insert(result_.diagnostics.end(), found.begin(), found.end());
     }

@@ -129,4 +129,14 @@ TEST_CASE("a file of hints changes or translates the sentences of a rule", "[hin
   CHECK(fill_hint(wrong.catalogue.rules[0], Register::plain, HintRung::where, laths) == "Which lines does KM cut?");
   CHECK(fill_hint(wrong.catalogue.rules[0], Register::plain, HintRung::kind, laths) == "B");
   CHECK(told(with("  hint where \"A\"\n")).starts_with("1:3: this hint belongs to no rule"));
+  CHECK(told(with("rule\n")).starts_with("1:1: there is no rule \"\""));
+
+  // What is no such file is told as far as anybody would read; lines may end as on other systems.
+  std::string junk;
+  for (int i = 0; i < 1000; ++i) junk += "lath " + std::to_string(i) + "\n";
+  const LoadedCatalogue no_hints = with(junk);
+  REQUIRE(no_hints.mistakes.size() == 1);
+  CHECK(no_hints.mistakes[0].second.size() == 51);
+  CHECK(told(with("rule lath-across\r\n  hint kind \"A\"\r\n")).empty());
+  CHECK(told(with("")).empty());
 }
