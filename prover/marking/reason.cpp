@@ -17,6 +17,8 @@ constexpr int cost_of_reason = 10;
 constexpr int cost_of_vague = 15;
 constexpr int cost_of_cut = 5;       // elsewhere than at a comma
 constexpr int cost_of_crossing = 11;  // a comma inside a reason, unless it is said exactly so
+constexpr int cost_of_bracket = 1;      // a bracket inside a reason
+constexpr int cost_of_remark = 12;      // a part in brackets, left aside
 constexpr int cost_of_unknown = 30;   // a part not understood
 constexpr int cost_of_place = 8;       // a part that only says where
 constexpr int most_crossed = 6;
@@ -52,26 +54,33 @@ class Reader {
  private:
   // Parts stand between commas. "…, triangle KLM" is a place and no reason of its own, when there is another part.
   void collect_words() {
-    bool separated = true, figure = false, nouns = true, others = false;
+    bool separated = true, soft = false, figure = false, nouns = true, others = false, inside = false;
     std::size_t first = 0;
     const auto end_part = [&] {
       for (std::size_t w = first; w < words_.size(); ++w) is_place_[w] = figure && nouns;
       others = others || (first < words_.size() && !(figure && nouns));
       first = words_.size();
-      separated = nouns = true;
+      separated = nouns = soft = true;
       figure = false;
     };
     for (std::size_t u = 0; u < read_.units.size() && words_.size() < most_words; ++u) {
       const ReasonUnit& unit = read_.units[u];
       shapes_ |= unit.bits & index_->shapes();
-      if (unit.kind == UnitKind::separator) end_part();
+      if (unit.kind == UnitKind::separator) {
+        const bool only_brackets = unit.bracket && (!separated || soft);
+        end_part();
+        soft = only_brackets;
+        if (unit.bracket) inside = !inside;
+      }
       figure = figure || unit.kind == UnitKind::figure || unit.kind == UnitKind::place;
       if (unit.kind != UnitKind::word || unit.bits.none()) continue;
       nouns = nouns && (unit.bits & ~index_->figure_nouns()).none();
       words_.push_back(u);
       starts_part_.push_back(separated);
+      cost_to_cross_.push_back(!separated ? 0 : soft ? cost_of_bracket : cost_of_crossing);
+      in_bracket_.push_back(inside);
       is_place_.push_back(false);
-      separated = false;
+      separated = soft = false;
     }
     end_part();
     if (!others) is_place_.assign(words_.size(), false);
@@ -95,16 +104,17 @@ class Reader {
     for (std::size_t begin = 0; begin < n; ++begin) {
       if (cost[begin] >= far) continue;
       const bool at_part = starts_part_[begin];
-      int crossed = 0;
+      int crossed = 0, crossing = 0;
       for (std::size_t end = begin + 1; end <= n; ++end) {
-        if (end - begin > 1 && starts_part_[end - 1]) ++crossed;
+        if (end - begin > 1 && starts_part_[end - 1]) ++crossed, crossing += cost_to_cross_[end - 1];
         const bool to_part = end == n || starts_part_[end];
         if (at_part && to_part && crossed == 0 && cost[begin] + cost_of_unknown < cost[end]) {
           cost[end] = cost[begin] + cost_of_unknown;
           last[end] = {begin, end, {}, true};
         }
-        if (at_part && to_part && crossed == 0 && is_place_[begin] && cost[begin] + cost_of_place < cost[end]) {
-          cost[end] = cost[begin] + cost_of_place;
+        const int aside = is_place_[begin] ? cost_of_place : cost_of_remark;
+        if (at_part && to_part && crossed == 0 && (is_place_[begin] || (in_bracket_[begin] && n > end - begin)) && cost[begin] + aside < cost[end]) {
+          cost[end] = cost[begin] + aside;
           last[end] = {begin, end, {}, true, true};
         }
         if (end - begin > longest_reason || crossed > most_crossed) {
@@ -118,7 +128,7 @@ class Reader {
         const bool inside = !at_part || !to_part;
         if (inside && found.kind == ReasonKind::vague) continue;
         int price = cost[begin] + cost_of_reason + (found.kind == ReasonKind::vague ? cost_of_vague : 0);
-        price += (at_part ? 0 : cost_of_cut) + (found.exact ? 0 : crossed * cost_of_crossing);
+        price += (at_part ? 0 : cost_of_cut) + (found.exact ? 0 : crossing);
         if (price < cost[end]) {
           cost[end] = price;
           last[end] = {begin, end, std::move(found), turned};
@@ -247,6 +257,8 @@ class Reader {
         for (const RuleId rule : next.rules)
           if (std::find(before.rules.begin(), before.rules.end(), rule) != before.rules.end()) both.push_back(rule);
         if (!both.empty()) {
+          for (const RuleId rule : before.rules)
+            if (std::find(both.begin(), both.end(), rule) == both.end()) both.push_back(rule);
           before.rules = std::move(both);
           before.places.insert(before.places.end(), next.places.begin(), next.places.end());
           before.figures.insert(before.figures.end(), next.figures.begin(), next.figures.end());
@@ -271,6 +283,8 @@ class Reader {
   std::vector<ReasonUnit> plain_;      // the units before "so" and "because" turned them
   std::vector<std::size_t> words_;     // the units that are words with a meaning
   std::vector<bool> starts_part_;      // by word: a comma or the beginning stands before it
+  std::vector<int> cost_to_cross_;     // by word: what stands before it
+  std::vector<bool> in_bracket_;       // by word
   std::vector<bool> is_place_;         // by word: its part says only where
   Meanings shapes_;
   std::vector<Stretch> stretches_;
@@ -278,8 +292,32 @@ class Reader {
 
 }  // namespace
 
+namespace {
+
+// The text without what stands in brackets: "Consecutive (Same-Side) Exterior Angles".
+std::string without_brackets(std::string_view text) {
+  std::string out;
+  int depth = 0;
+  for (const char c : text) {
+    depth += c == '(';
+    if (depth == 0) out += c;
+    if (c == ')' && depth > 0) --depth;
+  }
+  return out;
+}
+
+bool anything_unknown(const std::vector<ReadReason>& reasons) {
+  return std::any_of(reasons.begin(), reasons.end(), [](const ReadReason& reason) { return reason.kind == ReasonKind::unknown; });
+}
+
+}  // namespace
+
 std::vector<ReadReason> read_reason(std::string_view text, const Names& names, const Catalogue& catalogue, Register wording) {
-  return Reader(text, names, catalogue, wording).read();
+  std::vector<ReadReason> reasons = Reader(text, names, catalogue, wording).read();
+  if (text.find('(') == text.npos || !anything_unknown(reasons)) return reasons;
+  const std::string rest = without_brackets(text);
+  std::vector<ReadReason> again = Reader(rest, names, catalogue, wording).read();
+  return again.empty() || anything_unknown(again) ? reasons : again;
 }
 
 }  // namespace prover

@@ -77,10 +77,18 @@ std::size_t common_order(const std::vector<Meaning>& a, const std::vector<Meanin
 }
 
 void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabulary) {
-  const auto so = vocabulary.known("so"), because = vocabulary.known("because");
+  const auto so = vocabulary.known("so"), because = vocabulary.known("because"), within = vocabulary.known("within");
+  // "Of an isosceles triangle", "on parallel lines": that is no conclusion.
+  std::vector<bool> place(units.size(), false);
+  for (std::size_t i = 0; i < units.size(); ++i)
+    if (within && units[i].kind == UnitKind::word && units[i].bits.test(*within)) {
+      units[i].bits.reset();
+      for (std::size_t k = i + 1; k < units.size() && k < i + 3 && units[k].kind == UnitKind::word; ++k) place[k] = true;
+    }
   const auto conclude = [&](ReasonUnit& unit) {
-    for (Meaning m = 0; m < most_meanings && unit.bits.any(); ++m)
-      if (unit.bits.test(m))
+    if (place[static_cast<std::size_t>(&unit - units.data())]) return;
+    const Meanings before = unit.bits;
+    for (Meaning m = before._Find_first(); m < most_meanings; m = before._Find_next(m))
         if (const auto turned = vocabulary.concluded(m)) unit.bits.reset(m).set(*turned);
   };
   std::size_t begin = 0;  // of the sentence
@@ -129,11 +137,12 @@ ReasonIndex::ReasonIndex(const Catalogue& catalogue) : vocabulary_(builtin_reaso
   // Rows are filed under the rarest meaning that they require.
   std::array<std::size_t, most_meanings> often{};
   for (const ReasonRow& row : rows_)
-    for (Meaning m = 0; m < most_meanings; ++m) often[m] += row.required.test(m);
+    for (Meaning m = row.required._Find_first(); m < most_meanings; m = row.required._Find_next(m)) ++often[m];
   for (std::size_t r = 0; r < rows_.size(); ++r) {
     Meaning key = most_meanings;
-    for (Meaning m = 0; m < most_meanings; ++m)
-      if (rows_[r].required.test(m) && (key == most_meanings || often[m] < often[key])) key = m;
+    const Meanings& required = rows_[r].required;
+    for (Meaning m = required._Find_first(); m < most_meanings; m = required._Find_next(m))
+      if (key == most_meanings || often[m] < often[key]) key = m;
     if (key < most_meanings) by_key_[key].push_back(static_cast<std::uint32_t>(r));
   }
 }
@@ -154,6 +163,8 @@ void ReasonIndex::learn_shapes(const Catalogue& catalogue) {
       then.set(meaning_of(*shape, vocabulary_));
       says.equal = says.equal || *shape == Shape::equal_angles || *shape == Shape::equal_lengths || *shape == Shape::other;
       says.sum = says.sum || *shape == Shape::angle_sum;
+      if (*shape == Shape::equal_angles)
+        for (const Expression& e : phrase.relation.expressions) says.multiple = says.multiple || e.terms[0].coefficient != Rational(1);
       if (*shape == Shape::perpendicular) says.numbers.set(vocabulary_.meaning("90"));
       for (const Expression& e : phrase.relation.expressions)
         for (const Term& t : e.terms)
@@ -208,9 +219,14 @@ void ReasonIndex::learn_statement(const Meanings& words, RuleId id, std::optiona
 bool ReasonIndex::names_relation(const Meanings& words) const {
   const auto value = vocabulary_.known("value");
   if (Meanings said = words & relations_; value ? said.reset(*value).any() : said.any()) return true;
-  for (const std::string_view name : {"twice", "half", "congruent", "right"})
-    if (const auto bit = vocabulary_.known(name); bit && words.test(*bit)) return true;
-  return false;
+  return names_any(words, {"twice", "half", "congruent", "right"});
+}
+
+bool ReasonIndex::names_any(const Meanings& words, std::initializer_list<std::string_view> names) const {
+  return std::any_of(names.begin(), names.end(), [&](std::string_view name) {
+    const auto bit = vocabulary_.known(name);
+    return bit && words.test(*bit);
+  });
 }
 
 bool ReasonIndex::misstates(const Meanings& words, RuleId rule) const {
@@ -220,6 +236,7 @@ bool ReasonIndex::misstates(const Meanings& words, RuleId rule) const {
   const bool sum = (words & sums_).any(), equal = (words & equalities_).any();
   if ((numbers & ~says.numbers).any() && !(numbers.count() == 1 && numbers.test(*vocabulary_.known("90")) && says.numbers.none())) return true;
   if (sum && numbers.none() && says.equal && !says.sum && says.numbers.none()) return true;
+  if (equal && says.multiple && !names_any(words, {"twice", "half", "two", "value"})) return true;
   return equal && !sum && numbers.none() && says.sum && !says.equal;
 }
 
@@ -276,9 +293,9 @@ void ReasonIndex::learn_words(const Rule& rule, RuleId id) {
 
 namespace {
 
-// "angle/side [two]" as all choices of an alternative each, and what may be missing.
+// "angle/side [two]" as all choices of an alternative each; words in brackets may be missing.
 struct Choice {
-  std::vector<std::string> required, optional;
+  std::vector<std::pair<std::string, bool>> words;  // and whether it must be there
 };
 std::vector<Choice> choices_of(const std::string& words) {
   std::vector<Choice> all = {{}};
@@ -286,14 +303,15 @@ std::vector<Choice> choices_of(const std::string& words) {
     const bool optional = group.front() == '[' && group.back() == ']';
     const std::vector<std::string> ways = parts_of(optional ? group.substr(1, group.size() - 2) : group, '/');
     if (optional) {
-      for (Choice& choice : all) choice.optional.insert(choice.optional.end(), ways.begin(), ways.end());
+      for (Choice& choice : all)
+        for (const std::string& way : ways) choice.words.emplace_back(way, false);
       continue;
     }
     std::vector<Choice> wider;
     for (const Choice& choice : all)
       for (const std::string& way : ways) {
         wider.push_back(choice);
-        wider.back().required.push_back(way);
+        wider.back().words.emplace_back(way, true);
       }
     all = std::move(wider);
   }
@@ -329,25 +347,23 @@ void ReasonIndex::learn_table(std::string_view table, std::string_view file, con
     if (!kind_said) mistake("no kind is said");
     for (const Choice& choice : choices_of(row.columns[0])) {
       ReasonRow each = out;
-      const auto read = [&](const std::vector<std::string>& words, Meanings& into) {
-        for (const std::string& word : words) {
-          if (const auto known = vocabulary_.known(word)) {
-            into.set(*known);
-          } else if (const Form* form = vocabulary_.find(word)) {
-            if (form->meanings.empty()) mistake(word + " says nothing");
-            for (const Meaning m : form->meanings) into.set(m);
-          } else {
-            const Meaning made = vocabulary_.meaning(word);
-            vocabulary_.add_form(word, {{made}, false});
-            into.set(made);
-          }
+      for (const auto& [word, must] : choice.words) {
+        Meanings& into = must ? each.required : each.allowed;
+        if (word == "…") {
+          each.allowed.set();
+        } else if (const auto known = vocabulary_.known(word)) {
+          into.set(*known);
+          if (telling_.test(*known)) each.sequence.push_back(*known);
+        } else if (const Form* form = vocabulary_.find(word)) {
+          if (form->meanings.empty()) mistake(word + " says nothing");
+          for (const Meaning m : form->meanings) into.set(m);
+        } else {
+          const Meaning made = vocabulary_.meaning(word);
+          vocabulary_.add_form(word, {{made}, false});
+          into.set(made);
         }
-      };
-      read(choice.required, each.required);
-      read(choice.optional, each.allowed);
+      }
       each.worded = each.required;
-      for (const std::string& word : choice.required)
-        if (const auto known = vocabulary_.known(word); known && telling_.test(*known)) each.sequence.push_back(*known);
       if (each.required.none()) mistake("nothing must be said");
       else add(std::move(each));
     }

@@ -26,6 +26,7 @@ struct ReasonRow {
 // What a rule says of its angles or lengths, so far as it can be told from what it concludes and how it is worded.
 struct Statement {
   bool equal = false, sum = false;
+  bool multiple = false;           // twice the one is the other
   Meanings numbers;                // 180, 360, 90 …
   bool examiners_want_it = false;  // the phrase of examinations says it
 };
@@ -46,6 +47,7 @@ class ReasonIndex {
   // Whether the words say something else of the angles than the rule: "co-interior angles are equal".
   bool misstates(const Meanings& words, RuleId rule) const;
   bool names_relation(const Meanings& words) const;
+  bool names_any(const Meanings& words, std::initializer_list<std::string_view> names) const;
   const std::vector<RuleId>& family(RuleId rule) const { return family_[rule.index()]; }  // the rule itself among them
   const Meanings& shapes() const { return shapes_; }
   // The words that tell reasons apart: neither weak ones nor those of a relation.

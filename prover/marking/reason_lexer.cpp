@@ -179,6 +179,10 @@ class Lexer {
   void step() {
     const Decoded here = decode(text_, at_);
     const std::uint32_t c = here.code;
+    if (is_letter(c)) {
+      if (!initials()) word();
+      return;
+    }
     if (starts("|||") || starts("///")) return add(RawKind::sign, "⦀", at_ + 3);
     if (starts("||") || starts("//")) return parallel(2);
     if (starts("1/2") && !is_digit(code(at_ + 3))) return add(RawKind::sign, "½", at_ + 3);
@@ -195,10 +199,7 @@ class Lexer {
       tokens_.push_back({RawKind::sign, ")", ")", false, true, false, tokens_.back().span});
       return;
     }
-    if (is_letter(c) || plain_hat(c) != 0) {
-      if (!initials()) word();
-      return;
-    }
+    if (plain_hat(c) != 0) return word();
     if (is_digit(c)) {
       std::size_t end = at_;
       while (is_digit(code(end))) ++end;
@@ -211,7 +212,7 @@ class Lexer {
       return add(RawKind::number, std::string(text_.substr(at_, end - at_)), end);
     }
     if (c == ',' || c == ':') return separator(1, false);
-    if (c == ';' || c == '\n') return separator(1, true);
+    if (c == ';' || c == '\n' || c == '|') return separator(1, true);
     if (c == '.' || c == '!' || c == '?') {
       // A full stop behind a short word and before a small letter marks an abbreviation.
       std::size_t next = at_ + 1;

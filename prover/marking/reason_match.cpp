@@ -11,6 +11,7 @@ ReasonMatch match_words(const ReasonIndex& index, const Meanings& words, const M
   if (out.rows.empty() && converse && words.test(*converse)) {
     Meanings rest = words;
     out.rows = index.matching(rest.reset(*converse), shapes);
+    std::erase_if(out.rows, [](const ReasonRow* row) { return row->kind != ReasonKind::rule; });
     out.converse = true;
   }
   // What is refused or needs no rule is so in spite of rules with like words ("parallel lines" is a definition's wording, too),
@@ -27,7 +28,7 @@ ReasonMatch match_words(const ReasonIndex& index, const Meanings& words, const M
     }
   }
   if (best < best_rule || out.kind == ReasonKind::unknown) out.kind = out.rows.empty() ? ReasonKind::unknown : ReasonKind::rule;
-  for (const ReasonRow* row : out.rows) out.exact = out.exact || (row->own && ((row->worded ^ words) & index.telling()).none());
+  for (const ReasonRow* row : out.rows) out.exact = out.exact || (row->own && ((row->worded ^ words) & ~index.vocabulary().all(WordRole::weak)).none());
   return out;
 }
 
@@ -74,6 +75,8 @@ class Rater {
     value -= 3 * static_cast<int>((words_ & weak & ~row.worded).count());
     if (row.wording == register_) value += 8;
     value -= 4 * static_cast<int>(std::min<std::size_t>(place, 6));
+    // "Equals the sum of …" tells no number of degrees.
+    if (index_.names_any(words_, {"equal"}) && index_.names_any(words_, {"sum"}) && !index_.names_any(words_, {"180", "360", "90"}) && index_.statement(rule).numbers.any()) value -= 8;
     if (catalogue_[rule].family.empty()) value += 1;
     if (catalogue_[rule].kind != RuleKind::converse) value += 3;
     const Meanings given = index_.given_shapes(rule) & shapes_, then = index_.concluded_shapes(rule) & shapes_;
@@ -89,7 +92,7 @@ class Rater {
       if (row->kind != match_.kind && !called_so) continue;
       for (std::size_t place = 0; place < row->rules.size(); ++place) {
         RuleId rule = row->rules[place];
-        if (match_.converse) {
+        if (match_.converse && catalogue_[rule].kind != RuleKind::converse) {
           const auto other = converse_of(rule, catalogue_);
           if (!other) continue;
           rule = *other;

@@ -189,7 +189,7 @@ class PlaceReader {
 
   std::optional<Comparison> comparison() {
     const std::size_t begin = at_;
-    if (eat({"="})) return Comparison::equal;
+    if (eat({"=", "≅"})) return Comparison::equal;
     if (eat({"<"})) return Comparison::less;
     if (eat({">"})) return Comparison::greater;
     eat({"is", "are"});

@@ -115,8 +115,10 @@ class UnitReader {
     }
     ReasonUnit unit;
     unit.kind = UnitKind::figure;
+    const bool hat = tokens_[at_].hat;
     unit.figure = points_[at_++].points;
     out_.units.push_back(std::move(unit));
+    if (const Form* angle = hat ? vocabulary_.find("angle") : nullptr) add_word(*angle, false);
     return true;
   }
 
@@ -186,9 +188,10 @@ class UnitReader {
 
   void word() {
     const RawToken& token = tokens_[at_];
-    if (token.kind == RawKind::separator) {
+    if (token.kind == RawKind::separator || is(at_, {"(", ")"})) {
       ReasonUnit unit;
       unit.kind = UnitKind::separator;
+      unit.bracket = token.kind == RawKind::sign;
       unit.sentence = token.sentence;
       out_.units.push_back(std::move(unit));
       ++at_;
@@ -196,6 +199,11 @@ class UnitReader {
     }
     std::size_t taken = 1;
     if (token.kind == RawKind::word && token.text.size() == 1 && !shape_letter()) {
+      ++at_;
+      return;
+    }
+    // Between letters that are not in the figure a sign says nothing.
+    if (is(at_, {"=", "∥", "⊥", "<", ">", "≅"}) && ((at_ > 0 && points_[at_ - 1].foreign) || (at_ + 1 < tokens_.size() && points_[at_ + 1].foreign))) {
       ++at_;
       return;
     }

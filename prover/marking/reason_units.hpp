@@ -17,7 +17,7 @@ enum class UnitKind {
   place,        // says something of the figure: `place`, and `bits` with its shape
   figure,       // points alone: triangle KLM, chord KL; `figure`
   line_number,  // of an earlier line: `line`
-  separator,    // a comma, "and"; `sentence` where more than a part ends
+  separator,    // a comma, "and", a bracket; `sentence` where more than a part ends
   noise,        // a word that is unknown
 };
 
@@ -25,6 +25,7 @@ struct ReasonUnit {
   UnitKind kind = UnitKind::word;
   Meanings bits;
   bool misspelt = false, sentence = false;
+  bool bracket = false;  // a separator: a bracket opens or closes
   Phrase place;
   std::vector<PointId> figure;
   int line = 0;
