@@ -17,6 +17,7 @@ constexpr int cost_of_reason = 10;
 constexpr int cost_of_vague = 15;
 constexpr int cost_of_cut = 5;       // elsewhere than at a comma
 constexpr int cost_of_crossing = 11;  // a comma inside a reason, unless it is said exactly so
+constexpr int cost_of_tie = 4;          // a comma or "and" between words that the reason needs both: "radius and tangent"
 constexpr int cost_of_bracket = 1;      // a bracket inside a reason
 constexpr int cost_of_remark = 12;      // a part in brackets, left aside
 constexpr int cost_of_unknown = 30;   // a part not understood
@@ -73,7 +74,8 @@ class Reader {
         if (unit.bracket) inside = !inside;
       }
       figure = figure || unit.kind == UnitKind::figure || unit.kind == UnitKind::place;
-      if (unit.kind != UnitKind::word || unit.bits.none()) continue;
+      // A place that is concluded is a word, too: "so KL ∥ MN".
+      if ((unit.kind != UnitKind::word && unit.kind != UnitKind::place) || (unit.bits & ~index_->shapes()).none()) continue;
       nouns = nouns && (unit.bits & ~index_->figure_nouns()).none();
       words_.push_back(u);
       starts_part_.push_back(separated);
@@ -89,10 +91,25 @@ class Reader {
   Meanings said(std::size_t begin, std::size_t end, bool turned) const {
     Meanings all;
     for (std::size_t w = begin; w < end; ++w) all |= (turned ? read_.units : plain_)[words_[w]].bits;
+    all &= ~index_->shapes();
     if (!turned)
       for (const std::string_view turn : {"so", "because"})
         if (const auto bit = index_->vocabulary().known(turn)) all.reset(*bit);
     return all;
+  }
+
+  // Whether some rule is named by telling words of every part between the commas, and not by those of one alone.
+  bool ties_parts(const ReasonMatch& match, std::size_t begin, std::size_t end) const {
+    const auto ties = [&](const ReasonRow* row) {
+      for (std::size_t from = begin; from < end;) {
+        std::size_t to = from + 1;
+        while (to < end && !starts_part_[to]) ++to;
+        if ((said(from, to, true) & row->required & ~index_->generic() & index_->telling()).none()) return false;
+        from = to;
+      }
+      return row->kind == ReasonKind::rule;
+    };
+    return std::any_of(match.rows.begin(), match.rows.end(), ties);
   }
 
   void cut() {
@@ -125,10 +142,11 @@ class Reader {
         const bool turned = found.kind != ReasonKind::unknown;
         if (!turned) found = match_words(*index_, said(begin, end, false), shapes_);
         if (found.kind == ReasonKind::unknown) continue;
+        const int commas = crossed > 0 && ties_parts(found, begin, end) ? std::min(crossing, crossed * cost_of_tie) : crossing;
         const bool inside = !at_part || !to_part;
         if (inside && found.kind == ReasonKind::vague) continue;
         int price = cost[begin] + cost_of_reason + (found.kind == ReasonKind::vague ? cost_of_vague : 0);
-        price += (at_part ? 0 : cost_of_cut) + (found.exact ? 0 : crossing);
+        price += (at_part ? 0 : cost_of_cut) + (found.exact ? 0 : commas);
         if (price < cost[end]) {
           cost[end] = price;
           last[end] = {begin, end, std::move(found), turned};

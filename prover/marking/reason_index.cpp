@@ -87,6 +87,12 @@ void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabula
     }
   const auto conclude = [&](ReasonUnit& unit) {
     if (place[static_cast<std::size_t>(&unit - units.data())]) return;
+    if (unit.kind == UnitKind::place) {  // what it says is no given of the rule
+      const bool parallel = unit.place.predicate == Predicate::parallel;
+      unit.bits.reset();
+      if (const auto turned = vocabulary.known("so_parallel"); parallel && turned) unit.bits.set(*turned);
+      return;
+    }
     const Meanings before = unit.bits;
     for (Meaning m = before._Find_first(); m < most_meanings; m = before._Find_next(m))
         if (const auto turned = vocabulary.concluded(m)) unit.bits.reset(m).set(*turned);
@@ -99,6 +105,7 @@ void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabula
       if (unit.sentence) begin = i + 1, concluding = after_comma = false;
       else if (after_comma) concluding = true, after_comma = false;
     }
+    if (unit.kind == UnitKind::place && concluding) conclude(unit);
     if (unit.kind != UnitKind::word) continue;
     if (so && unit.bits.test(*so)) {
       concluding = std::any_of(units.begin() + static_cast<std::ptrdiff_t>(begin), units.begin() + static_cast<std::ptrdiff_t>(i),
@@ -109,7 +116,7 @@ void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabula
       concluding = false;
       bool anything = false;
       for (std::size_t k = begin; k < i; ++k)
-        if (units[k].kind == UnitKind::word && units[k].bits.any()) anything = true, conclude(units[k]);
+        if (units[k].kind == UnitKind::place || (units[k].kind == UnitKind::word && units[k].bits.any())) anything = true, conclude(units[k]);
       after_comma = !anything;
       begin = i + 1;
     } else if (concluding) {
@@ -252,8 +259,8 @@ void ReasonIndex::add_text(std::string_view text, const Rule& rule, RuleId id, s
     Meanings asked = said.words;
     if (!asked.test(triangle)) asked.reset(congruent);
     row.required = asked & ~weak & ~relations_;
-    if (said.adjective) row.required |= asked & equalities_;
     const std::size_t characteristic = (row.required & ~generic_).count();
+    if (said.adjective) row.required |= asked & equalities_;
     if (characteristic == 0) row.required = asked & ~titles_;              // "angles in a triangle add up to 180°"
     else if (characteristic == 1) row.required |= asked & weak & ~titles_;  // "half the arc"
     if (characteristic <= 1) row.required |= said.shapes;        // "parallelogram {ABCD} with {AC} = {BD}"

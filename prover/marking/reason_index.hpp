@@ -52,6 +52,7 @@ class ReasonIndex {
   const Meanings& shapes() const { return shapes_; }
   // The words that tell reasons apart: neither weak ones nor those of a relation.
   const Meanings& telling() const { return telling_; }
+  const Meanings& generic() const { return generic_; }            // angle, line, side: in many reasons
   const Meanings& titles() const { return titles_; }              // theorem, property: said or left out
   const Meanings& figure_nouns() const { return figure_nouns_; }  // triangle, line, chord: what a figure's letters stand behind
   const std::vector<std::string>& mistakes() const { return mistakes_; }

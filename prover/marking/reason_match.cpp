@@ -76,9 +76,10 @@ class Rater {
     if (row.wording == register_) value += 8;
     value -= 4 * static_cast<int>(std::min<std::size_t>(place, 6));
     // "Equals the sum of …" tells no number of degrees.
-    if (index_.names_any(words_, {"equal"}) && index_.names_any(words_, {"sum"}) && !index_.names_any(words_, {"180", "360", "90"}) && index_.statement(rule).numbers.any()) value -= 8;
+    if (index_.names_any(words_, {"equal"}) && index_.names_any(words_, {"sum"}) && !index_.names_any(words_, {"180", "360", "90"}) && index_.statement(rule).numbers.any()) value -= 20;
     if (catalogue_[rule].family.empty()) value += 1;
     if (catalogue_[rule].kind != RuleKind::converse) value += 3;
+    if (catalogue_[rule].kind == RuleKind::definition && index_.names_any(words_, {"theorem"})) value -= 20;
     const Meanings given = index_.given_shapes(rule) & shapes_, then = index_.concluded_shapes(rule) & shapes_;
     if (given.any()) value += 10;
     else if (then.any()) value -= 10;
