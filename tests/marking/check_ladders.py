@@ -91,7 +91,7 @@ def ladders_of(answer):
 
 class Result:
     def __init__(self, item):
-        self.item, self.rungs, self.wrong, self.state, self.leaks, self.marks = item, [], [], "ladder", [], None
+        self.item, self.rungs, self.wrong, self.state, self.leaks, self.marks, self.unnoticed = item, [], [], "ladder", [], None, []
 
 
 def examine(program, item):
@@ -116,7 +116,10 @@ def examine(program, item):
         question = Question(item["facts"], goal, value, Names(figure))
         result.rungs.append(rungs)
         result.wrong += form_mistakes(rungs, points)
-        result.leaks += leaks(question, [(r["kind"], r["text"]) for r in rungs])
+        read = [(r["kind"], r["text"]) for r in rungs]
+        result.leaks += leaks(question, read)
+        # The test of the test: the answer said too early must be noticed, whether as a place or as a step.
+        result.unnoticed += [goal for kind in ("places", "step") if not leaks(question, [(kind, read[-1][1]), *read])]
         told += [r["text"] for r in rungs if r["kind"] in TOLD]
     marked = run(program, "mark", text + "work:\n" + "\n".join(told) + "\n")
     if "trouble" in marked:
@@ -164,6 +167,8 @@ def main():
         print(f"Rungs: {lengths[0]} to {lengths[-1]}, median {lengths[len(lengths) // 2]}; "
               + ", ".join(f"{n} {k}" for k, n in kinds.most_common()))
     print(f"Well formed: {formed}; no leak: {tight}; fed back and marked right in full: {full}; of {len(with_ladder)}")
+    unnoticed = [r.item["id"] for r in with_ladder if r.unnoticed]
+    print(f"The answer said too early is noticed in {len(with_ladder) - len(unnoticed)} of {len(with_ladder)}; not in: {', '.join(unnoticed) or '–'}")
     passed = sum(not (r.wrong or r.leaks or r.marks) for r in with_ladder)
     failed = len(with_ladder) - passed + trouble
     print(f"{passed} passed, {failed} failed")

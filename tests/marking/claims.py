@@ -217,8 +217,8 @@ def chains(text):
 
 
 def relations(text):
-    """(kind, points, points): parallel and perpendicular lines, congruent and similar triangles, points round a centre; and
-    (concyclic, points)."""
+    """(kind, points, points): parallel and perpendicular lines, congruent and similar triangles, points round a centre,
+    a line that touches a circle; and     (concyclic, points)."""
     tokens_, found = tokens(text), []
     for left, middle, right in zip(tokens_, tokens_[1:], tokens_[2:]):
         kind = middle.kind
@@ -229,6 +229,8 @@ def relations(text):
             found.append((kind, points_in(left.text)[-3:], points_in(right.text)[-3:]))
     for told in re.finditer(rf"((?:{POINT}(?:\s*,\s*|\s+and\s+))+{POINT}) lie on (?:a|the) circle with centre ({POINT})", text):
         found.append(("round", points_in(told[1]), (told[2],)))
+    for told in re.finditer(rf"({POINT}{POINT}) touches (?:the )?circle .*?at ({POINT})", text):
+        found.append(("touches", points_in(told[1]), (told[2],)))
     if re.search(r"concyclic|on (?:a|one|the same) circle|cyclic quad|\bis cyclic\b|is a cyclic", text):
         listed = re.search(rf"(?:{POINT}(?:\s*,\s*|\s+and\s+|\s*)){{4,}}", text)
         if listed:
@@ -290,6 +292,8 @@ class Names:
         kind = relation[0]
         if kind in ("parallel", "perpendicular"):
             return (kind, frozenset((self.line(*relation[1]), self.line(*relation[2]))))
+        if kind == "touches":
+            return (kind, self.line(*relation[1]), relation[2])
         if kind in ("congruent", "similar"):
             return (kind, frozenset(zip(relation[1], relation[2])))
         return (kind, frozenset(relation[1]))

@@ -6,6 +6,7 @@ and, unless it is a step told, no number that is neither in the question nor in 
 gives the goal together with the question and the steps told (CLASSROOM.md, section 4: such a rung may name places and a
 theorem, and never writes the partner of an angle beside the asked one).
 """
+import re
 from fractions import Fraction
 
 from claims import Form, chains, numbers, relations
@@ -77,7 +78,7 @@ class Question:
         self.given = [e for line in givens for e in equations_in(line.replace("angles", "angle"), names)]
         self.value = value
         self.goal_facts = facts_in(goal.replace(":", " "), names)
-        self.goal_equations = equations_in(goal, names)
+        self.goal_equations = equations_in(as_equation(goal), names)
         self.asked = None
         if value is not None:
             whole = chains(f"{goal} = {value}")
@@ -95,15 +96,20 @@ class Question:
 
 
 def plain_fact(goal, names):
-    """A goal in the words of the published phrases: "parallel: AB, CD"."""
-    kind, _, rest = goal.partition(":")
-    if kind.strip() in ("parallel", "perpendicular"):
-        first, second = rest.replace(",", " ").split()[:2]
-        sign = "∥" if kind.strip() == "parallel" else "⟂"
-        return facts_in(f"{first} {sign} {second}", names)
-    if kind.strip() in ("concyclic",):
-        return facts_in(rest + " lie on a circle", names)
-    return set()
+    """A goal in the words of the published phrases: "parallel AB, CD"."""
+    found = re.match(r"(parallel|perpendicular|concyclic):?\s+(.*)", goal.strip())
+    if not found:
+        return set()
+    if found[1] == "concyclic":
+        return facts_in(found[2] + " lie on a circle", names)
+    first, second = found[2].replace(",", " ").split()[:2]
+    return facts_in(f"{first} {'∥' if found[1] == 'parallel' else '⟂'} {second}", names)
+
+
+def as_equation(goal):
+    """A midpoint of a segment on which it lies is as much as two equal lengths."""
+    found = re.match(r"midpoint:?\s+([A-Z]) of ([A-Z])([A-Z])", goal.strip())
+    return f"{found[2]}{found[1]} = {found[1]}{found[3]}" if found else goal
 
 
 def claim_of(text):

@@ -66,6 +66,8 @@ def relation_holds(relation, figure):
     if kind in ("parallel", "perpendicular"):
         one_line = kind == "parallel" and all(p in relation[1] or figure.off_line(*relation[1], p) < 1e-9 for p in relation[2])
         return not one_line and figure.direction(*points, kind == "perpendicular") < 1e-6
+    if kind == "touches":
+        return None  # which circle is meant would have to be known
     if kind == "round":
         return figure.on_circle(relation[1], relation[2][0]) < 1e-6
     if kind == "concyclic":
