@@ -88,10 +88,10 @@ class Question:
 
     def one_step_away(self):
         """Numbers from which the value follows in one subtraction, and the value."""
-        v, bases = self.value, [*ROUND, *self.numbers]
-        near = {v}
-        for base in bases:
-            near |= {base - v, base + v}
+        v = self.value
+        near = {v} | {base - v for base in ROUND}
+        for number in self.numbers:
+            near |= {number - v, number + v}
         return {w for w in near if w > 0} - self.numbers
 
 
