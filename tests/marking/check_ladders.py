@@ -27,17 +27,10 @@ from check_published import items, problem_text  # noqa: E402
 from claims import Names, points_in  # noqa: E402
 from leaks import TOLD, Question, leaks  # noqa: E402
 from measured import Figure  # noqa: E402
+from program import mark_all  # noqa: E402
 
 KINDS = {"look-again", "where", "kind", "fact", "places", "step", "answer", "your-line"}
 MARKED_RIGHT = {"right", "given", "construction", "remark"}
-
-
-def run(program, command, text):
-    done = subprocess.run([program, command, "--json", "--limit", "5", "-"], input=text, capture_output=True, text=True, timeout=120)
-    try:
-        return json.loads(done.stdout)
-    except json.JSONDecodeError:
-        return {"trouble": f"{command} ended with status {done.returncode}: {(done.stderr or done.stdout).strip()[:160]}"}
 
 
 def hints(program, text):
@@ -86,12 +79,15 @@ def goals_of(item, answer):
 
 
 def ladders_of(answer):
-    return [ladder["rungs"] for ladder in answer.get("ladders", [])] or ([answer["rungs"]] if answer.get("rungs") else [])
+    """(case, rungs) of each ladder; the case is the sentence that selects an arrangement, where figures differ."""
+    return [(ladder.get("case", ""), ladder["rungs"]) for ladder in answer.get("ladders", [])]
 
 
 class Result:
     def __init__(self, item):
-        self.item, self.rungs, self.wrong, self.state, self.leaks, self.marks, self.unnoticed = item, [], [], "ladder", [], None, []
+        self.item, self.rungs, self.wrong, self.state, self.leaks, self.unnoticed = item, [], [], "ladder", [], []
+        self.work = []   # (problem with a ladder's told steps as work, those steps), one for every arrangement
+        self.marks = []  # what is not right about the marks that this work gets
 
 
 def examine(program, item):
@@ -110,8 +106,8 @@ def examine(program, item):
         return result
     figure = Figure(item["points"]) if "points" in item else None  # euclid.json has no figures: names as they stand
     points = set(points_in(" ".join(item["facts"]) + item["ask"]))
-    told = []
-    for place, rungs in enumerate(ladders):
+    told = {}
+    for place, (case, rungs) in enumerate(ladders):
         goal, value = goals[min(place, len(goals) - 1)]
         question = Question(item["facts"], goal, value, Names(figure))
         result.rungs.append(rungs)
@@ -120,18 +116,21 @@ def examine(program, item):
         result.leaks += leaks(question, read)
         # The test of the test: the answer said too early must be noticed, whether as a place or as a step.
         result.unnoticed += [goal for kind in ("places", "step") if not leaks(question, [(kind, read[-1][1]), *read])]
-        told += [r["text"] for r in rungs if r["kind"] in TOLD]
-    marked = run(program, "mark", text + "work:\n" + "\n".join(told) + "\n")
-    if "trouble" in marked:
-        result.marks = [marked["trouble"]]
-        return result
-    bad = [f"{line['status']}: {line['text']}  [{line.get('remark', '')}]" for line in marked["lines"] if line["status"] not in MARKED_RIGHT]
-    if len(marked["lines"]) != len(told):
-        bad.append(f"{len(told)} lines were fed back, {len(marked['lines'])} marked")
-    if marked["awarded"] != marked["possible"] or not marked["possible"]:
-        bad.append(f"{marked['awarded']} marks of {marked['possible']}")
-    result.marks = bad
+        told.setdefault(case, []).extend(r["text"] for r in rungs if r["kind"] in TOLD)
+    for case, steps in told.items():
+        given = text if not case else f"{case}\n{text}"
+        result.work.append((given + "work:\n" + "\n".join(steps) + "\n", steps))
     return result
+
+
+def fed_back(marked, told):
+    """What is not right about the marks for a ladder's own steps."""
+    bad = [f"{line['status']}: {line['text']}  [{line['remark']}]" for line in marked["lines"] if line["status"] not in MARKED_RIGHT]
+    if len(marked["lines"]) != len(told):
+        bad.append(f"{len(told)} lines were fed back, {len(marked['lines'])} marked {marked.get('trouble', '')}")
+    elif marked["awarded"] != marked["possible"] or not marked["possible"]:
+        bad.append(f"{marked['awarded']} marks of {marked['possible']}")
+    return bad
 
 
 def main():
@@ -145,6 +144,9 @@ def main():
         chosen = [item for item in chosen if item["id"] in arguments.only]
     with ThreadPoolExecutor(2) as pool:
         results = list(pool.map(lambda item: examine(arguments.program, item), chosen))
+    work = [(result, text, told) for result in results for text, told in result.work]
+    for (result, _, told), marked in zip(work, mark_all(arguments.program, [text for _, text, _ in work])):
+        result.marks += fed_back(marked, told)
 
     for result in results:
         if arguments.show:
@@ -152,7 +154,7 @@ def main():
                 print(f"--- {result.item['id']}: {result.item['statement']}")
                 for rung in rungs:
                     print(f"  {rung['level']:2} {rung['kind']:10} {rung['text']}")
-        for kind, found in (("form", result.wrong), ("leak", result.leaks), ("fed back", result.marks or [])):
+        for kind, found in (("form", result.wrong), ("leak", result.leaks), ("fed back", result.marks)):
             for one in found:
                 print(f"{result.item['id']}: {kind}: {one}")
     with_ladder = [r for r in results if r.rungs]

@@ -14,7 +14,6 @@ import json
 import subprocess
 import sys
 from collections import Counter
-from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
@@ -23,6 +22,7 @@ sys.path.insert(0, str(HERE.parent / "published"))
 from check_published import items, problem_text  # noqa: E402
 from measured import Figure  # noqa: E402
 from mutants import KINDS, Maker, letters_of, truth  # noqa: E402
+from program import mark_all  # noqa: E402
 from leaks import claim_of  # noqa: E402
 
 STANDS = {"right", "right-no-reason", "wrong-reason", "reason-not-accepted", "given", "not-needed", "not-taught"}
@@ -66,13 +66,8 @@ def mutants_of(proved, wanted, seed):
     return made
 
 
-def mark(program, mutant):
-    text = problem_text(mutant.item) + "work:\n" + "\n".join(mutant.lines) + "\n"
-    done = subprocess.run([program, "mark", "--json", "-"], input=text, capture_output=True, text=True, timeout=120)
-    try:
-        return json.loads(done.stdout)["lines"], text
-    except (json.JSONDecodeError, KeyError):
-        return None, f"status {done.returncode}: {done.stderr.strip()[:200]}\n{text}"
+def with_work(mutant):
+    return problem_text(mutant.item) + "work:\n" + "\n".join(mutant.lines) + "\n"
 
 
 def main():
@@ -86,18 +81,18 @@ def main():
     if arguments.lines < 1000:  # a smaller run takes every problem's turn as far as it goes: short proofs first would be unfair
         proved = proved[::max(1, len(proved) * 2 // arguments.lines)] or proved
     mutants = mutants_of(proved, arguments.lines, arguments.seed)
-    with ThreadPoolExecutor(2) as pool:
-        answers = list(pool.map(lambda m: mark(arguments.program, m), mutants))
+    answers = mark_all(arguments.program, map(with_work, mutants))
 
     called, kinds, false_kinds, gaps = Counter(), Counter(), Counter(), Counter()
     wrong_reasons = Counter()
     unsound, lost, false_lines, measured_lines, all_lines = 0, 0, 0, 0, 0
-    for mutant, (lines, text) in zip(mutants, answers):
+    for mutant, answer in zip(mutants, answers):
+        lines, text = answer["lines"], with_work(mutant)
         for kind in mutant.kinds.values():
             kinds[kind] += 1
-        if lines is None or len(lines) != len(mutant.lines):
+        if len(lines) != len(mutant.lines):
             lost += 1
-            print(f"{mutant.item['id']}: {'no marks' if lines is None else f'{len(lines)} lines of {len(mutant.lines)}'}: {text}")
+            print(f"{mutant.item['id']}: {len(lines)} lines of {len(mutant.lines)} {answer.get('trouble', '')}: {text}")
             continue
         figure = Figure(mutant.item["points"])
         figure.meets(mutant.item["facts"])

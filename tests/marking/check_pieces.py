@@ -8,15 +8,13 @@ where the convention says. README.md says where expectations come from. Fails be
 called right; every piece counts. Known disagreements are listed with reasons in known_disagreements.md.
 """
 import argparse
-import json
-import subprocess
 import sys
 from collections import Counter
-from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent))
-from pieces_data import complaints, pieces, statuses  # noqa: E402
+from pieces_data import REGISTERS, complaints, pieces, statuses  # noqa: E402
+from program import mark_all  # noqa: E402
 
 LEAST_AGREEMENT = 0.95
 # A line with one of these statuses stands; none of them may be given to a line that is false.
@@ -28,21 +26,13 @@ def problem_with_work(piece):
     return "\n".join([*piece["text"], "work:", *(line["text"] for line in piece["lines"])]) + "\n"
 
 
-def marked(program, piece):
-    done = subprocess.run([program, "mark", "--json", "--wording", piece["register"], "-"], input=problem_with_work(piece),
-                          capture_output=True, text=True, timeout=120)
-    try:
-        return json.loads(done.stdout)
-    except json.JSONDecodeError:
-        return {"lines": [], "trouble": f"status {done.returncode}: {done.stderr.strip()[:200]}"}
-
-
-def marks_of(line):
-    """(S, R) as the program gives them; None where it does not say."""
-    if "stated" in line:
-        return line["stated"], line["stated"] and line["reasoned"]
-    given = {mark["code"]: mark["awarded"] > 0 for mark in line.get("marks", [])}  # S/R is one mark for both: says neither
-    return given.get("S"), given.get("R")
+def marked(program, work):
+    """What the program says of every piece, each in its register."""
+    answers = {}
+    for register in REGISTERS:
+        chosen = [piece for piece in work if piece["register"] == register]
+        answers |= zip((p["id"] for p in chosen), mark_all(program, map(problem_with_work, chosen), register))
+    return [answers[piece["id"]] for piece in work]
 
 
 def compare(expected, line):
@@ -52,8 +42,8 @@ def compare(expected, line):
     wrong = []
     if line["status"] not in statuses(expected):
         wrong.append(f"{line['status']}, expected {' or '.join(statuses(expected))}")
-    for letter, given in zip("SR", marks_of(line)):
-        if expected[letter] is not None and given is not None and given != expected[letter]:
+    for letter, given in (("S", line["stated"]), ("R", line["stated"] and line["reasoned"])):
+        if expected[letter] is not None and given != expected[letter]:
             wrong.append(f"{letter} {'given' if given else 'not given'}")
     if line["text"].strip() != expected["text"].strip():
         wrong.append(f"its text is given back as {line['text']!r}")
@@ -76,8 +66,7 @@ def main():
     badly_formed, _ = complaints()
     for complaint in badly_formed:
         print("The expectation itself:", complaint)
-    with ThreadPoolExecutor(2) as pool:
-        answers = list(pool.map(lambda piece: marked(arguments.program, piece), work))
+    answers = marked(arguments.program, work)
 
     agreed = total = false_called_right = 0
     by_file, pairs = Counter(), Counter()
