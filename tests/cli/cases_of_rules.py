@@ -112,8 +112,11 @@ class Rules(TestCase):
             changed = json.loads(done.out)["hints"]["plain"]
             self.assertEqual(changed["where"], "Welche Seiten von Dreieck ABC kennst du?")
             self.assertEqual(changed["kind"], asked["kind"])
+            problem = "triangle: KLM\nKL = KM\nangle KLM = 70\nfind: angle LKM\n"
+            ladder = run("hints", "-", "--all", "--rules", folder, text=problem).out
+            self.assertIn("Welche Seiten von Dreieck KLM kennst du?", ladder)
+            self.assertNotIn("Which two sides of triangle KLM", ladder)
             # The rule itself is the catalogue's own: a proof that cites it is what it was.
-            problem = "triangle: KLM\nKL = KM\nangle KLM = 70\nfind: angle KML\n"
             self.assertEqual(prove(problem, "--rules", folder).out, prove(problem).out)
 
             # A sentence that gives the step away, or belongs to no rule, is shown in its place and left out.
