@@ -7,23 +7,27 @@ From each proof that `batch` gives, mutants are made (mutants.py: another angle,
 out, order changed, a relation of other points, "looks equal"); each goes back as `work:`. Every line of every mutant, changed
 or not, is measured in the published figure: one that is false there follows from nothing, so it may not be called right,
 right-no-reason, wrong-reason (which says that the statement stands), given, or not-needed. How many false lines are called merely a gap is
-counted. Deterministic for a seed.
+counted; where a figure or a value shows that a line is false, that evidence is measured, too. Deterministic for a seed.
 """
 import argparse
 import json
+import re
 import subprocess
 import sys
 from collections import Counter
+from fractions import Fraction
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
 sys.path.insert(0, str(HERE))
 sys.path.insert(0, str(HERE.parent / "published"))
 from check_published import items, problem_text  # noqa: E402
+from claims import chains  # noqa: E402
+from leaks import claim_of  # noqa: E402
 from measured import Figure  # noqa: E402
 from mutants import KINDS, Maker, letters_of, truth  # noqa: E402
+from pieces_data import measured  # noqa: E402
 from program import mark_all  # noqa: E402
-from leaks import claim_of  # noqa: E402
 
 STANDS = {"right", "right-no-reason", "wrong-reason", "reason-not-accepted", "given", "not-needed", "not-taught"}
 NOT_READ = {"unread", "remark", "crossed-out", "ambiguous-name", "construction"}
@@ -33,7 +37,7 @@ def proofs(program):
     """(item, steps of all its proofs) of what the program proves, where a figure is published."""
     chosen = [item for item, _ in items() if "points" in item and (item["answer"] is True or isinstance(item["answer"], (int, float)))]
     lines = "".join(json.dumps({"id": item["id"], "problem": problem_text(item)}) + "\n" for item in chosen)
-    done = subprocess.run([program, "batch", "--limit", "2", "-"], input=lines, capture_output=True, text=True)
+    done = subprocess.run([program, "batch", "--limit", "10", "-"], input=lines, capture_output=True, text=True)
     for item, answer in zip(chosen, map(json.loads, done.stdout.splitlines())):
         steps = [step for proof in answer.get("proofs", []) for step in proof["steps"] if fits(item, proof["steps"])]
         if answer["verdict"] == "proved" and steps:
@@ -70,6 +74,26 @@ def with_work(mutant):
     return problem_text(mutant.item) + "work:\n" + "\n".join(mutant.lines) + "\n"
 
 
+def evidence(item, line, given):
+    """What shows that a line called false is false: "figure" or "value" where it does, "nothing", or what is wrong with it."""
+    if "figure" in given:
+        figure = Figure(given["figure"]["points"])
+        missed = figure.meets(item["facts"])
+        if missed > 1e-6:
+            return f"its figure misses the givens by {missed:.1e}"
+        if truth(claim_of(line), figure, letters_of([line], figure, item["facts"])) is True:
+            return "the line holds in its figure"
+        return "figure"
+    if "value" in given:
+        said = chains(claim_of(line))
+        size = measured(said[0].forms[0], Figure(item["points"]), {}) if said else None
+        shown = Fraction(re.sub("[°x= ]", "", given["value"]) or 0) if re.fullmatch(r"[x= ]*-?\d+(/\d+)?°?", given["value"]) else None
+        if size is not None and shown is not None and abs(size - shown) > 1e-6:
+            return f"the value should be {size:.6f}, not {given['value']}"
+        return "value"
+    return "nothing"
+
+
 def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("--lines", type=int, default=2000)
@@ -84,7 +108,7 @@ def main():
     answers = mark_all(arguments.program, map(with_work, mutants))
 
     called, kinds, false_kinds, gaps = Counter(), Counter(), Counter(), Counter()
-    wrong_reasons = Counter()
+    wrong_reasons, shown_by = Counter(), Counter()
     unsound, lost, false_lines, measured_lines, all_lines = 0, 0, 0, 0, 0
     for mutant, answer in zip(mutants, answers):
         lines, text = answer["lines"], with_work(mutant)
@@ -108,6 +132,11 @@ def main():
                 continue
             false_lines += 1
             false_kinds[kind] += 1
+            if given["status"] == "false":
+                shown = evidence(mutant.item, line, given)
+                shown_by[shown if shown in ("figure", "value", "nothing") else "wrong evidence"] += 1
+                if shown not in ("figure", "value", "nothing"):
+                    print(f"EVIDENCE: {mutant.item['id']}, line {number}: {line}\n    {shown}\n    seen with: {text!r}")
             called[given["status"]] += 1
             if given["status"] == "unsupported":
                 gaps[kind] += 1
@@ -126,8 +155,9 @@ def main():
     print("The false ones are called: " + (", ".join(f"{k} {n}" for k, n in called.most_common()) or "–"))
     unread = sum(called[k] for k in NOT_READ)
     print(f"Merely a gap: {called['unsupported']} of {false_lines} ({', '.join(f'{n} {k}' for k, n in gaps.most_common())}); not read: {unread}")
+    print("Called false and shown by: " + (", ".join(f"{k} {n}" for k, n in shown_by.most_common()) or "–"))
     print("True lines with a reason from elsewhere are called: " + (", ".join(f"{k} {n}" for k, n in wrong_reasons.most_common()) or "–"))
-    failed = unsound + lost + (false_lines == 0)
+    failed = unsound + lost + shown_by["wrong evidence"] + (false_lines == 0)
     print(f"{false_lines - unsound} passed, {failed} failed")
     return 1 if failed else 0
 
