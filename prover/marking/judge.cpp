@@ -1,14 +1,11 @@
 #include "prover/marking/judge.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "prover/marking/argument.hpp"
 #include "prover/marking/bridge.hpp"
 #include "prover/marking/falsity.hpp"
-#include "prover/marking/links.hpp"
-#include "prover/marking/named_rules.hpp"
+#include "prover/marking/finding.hpp"
 #include "prover/marking/pupils_way.hpp"
 #include "prover/marking/remarks.hpp"
 #include "prover/verdict/answer_of.hpp"
@@ -17,21 +14,10 @@ namespace prover {
 
 namespace {
 
-// What was found about one link of a line.
-struct Finding {
-  Link link;
-  std::optional<Support> support;  // true, and by what
-  std::size_t ground = 0;
-  bool not_taught = false;
-  std::optional<Support> carried;  // false, but it follows from an earlier wrong line
-  bool broken = false;             // false in a figure, or against what follows
-  std::size_t figure = 0;          // which
-};
-
 class Judge {
  public:
   Judge(const JudgeTask& task, Grounds& grounds, const AttemptOptions& options, Judgement& judgement)
-      : task_(task), grounds_(grounds), options_(options), judgement_(judgement), said_(grounds.count()) {}
+      : task_(task), grounds_(grounds), options_(options), judgement_(judgement), finder_(task, grounds, options, claims_, judgement) {}
 
   void run() {
     for (std::size_t i = 0; i < task_.work.lines.size(); ++i) {
@@ -81,113 +67,12 @@ class Judge {
   void judge_claims(std::size_t i, const NamedRules& named) {
     std::vector<Finding> findings;
     for (Link& link : links_of(task_.work.lines[i].claims, grounds_.at(0).arrangement())) {
-      findings.push_back(find(std::move(link), named));
+      findings.push_back(finder_.find(std::move(link), named));
       const Finding& found = findings.back();
       // The next link may rest on this one.
       if (found.support) note(i, found, true);
     }
     settle(i, named, findings);
-  }
-
-  const std::vector<SaidBefore>& said(std::size_t g, bool with_wrong) {
-    std::vector<SaidBefore>& lines = said_[g].lines;
-    const Ground& ground = grounds_.at(g);
-    for (std::size_t& k = said_[g].read; k < claims_.size(); ++k) {
-      GroundClaim claim = ground.claim(claims_[k].phrase);
-      lines.push_back({judgement_.lines[claims_[k].line].number, claim.meant ? std::move(claim.forms) : std::vector<Form>(), claims_[k].shown});
-    }
-    chosen_.clear();
-    for (std::size_t k = 0; k < lines.size(); ++k)
-      if (!lines[k].forms.empty() && (with_wrong || !claims_[k].wrong)) chosen_.push_back(lines[k]);
-    return chosen_;
-  }
-
-  bool speaks_of_refused(const Phrase& phrase) const {
-    const auto refused = [&](PointId p) { return p.valid() && p.index() < task_.refused_points.size() && task_.refused_points[p.index()]; };
-    if (std::any_of(phrase.points.begin(), phrase.points.end(), refused)) return true;
-    for (const Expression& expression : phrase.relation.expressions)
-      for (const Term& term : expression.terms) {
-        if (const auto* angle = std::get_if<Angle>(&term.quantity))
-          if (refused(angle->arm1) || refused(angle->vertex) || refused(angle->arm2)) return true;
-        if (const auto* segment = std::get_if<Segment>(&term.quantity))
-          if (refused(segment->a) || refused(segment->b)) return true;
-      }
-    return false;
-  }
-
-  Finding find(Link link, const NamedRules& named) {
-    Finding found;
-    found.link = std::move(link);
-    if (found.link.kind != LinkKind::claim || speaks_of_refused(found.link.phrase)) return found;
-    seek_support(found, named);
-    if (found.support) return found;
-    const InFigures shown = in_figures(found.link.phrase, grounds_.figures());
-    const auto impossible = right_value(found.link.phrase, grounds_.at(0));
-    if (shown.breaks.empty() && !impossible) return found;
-    // It holds in some arrangements of the figure only: perhaps the pupil has one of these before her.
-    if (!shown.holds.empty())
-      for (std::size_t g = 3; g < grounds_.count() && !found.support; ++g) try_ground(found, named, g, options_.allowed);
-    if (found.support) return found;
-    found.broken = true;
-    if (!shown.breaks.empty()) found.figure = shown.breaks[0];
-    seek_carried(found, named);
-    return found;
-  }
-
-  bool try_ground(Finding& found, const NamedRules& named, std::size_t g, const std::vector<bool>& allowed) {
-    const Ground& ground = grounds_.at(g);
-    const GroundClaim claim = ground.claim(found.link.phrase);
-    if (!claim.meant || !claim.follows) return false;
-    SupportQuestion question{claim.forms, named.named, said(g, false), allowed, false};
-    auto one = claim.forms.empty() ? std::optional<Support>(Support()) : support(ground, question, grounds_.budget());
-    if (!one || (found.support && one->missing.size() >= found.support->missing.size())) return false;
-    found.support = std::move(one);
-    found.ground = g;
-    return true;
-  }
-
-  void seek_support(Finding& found, const NamedRules& named) {
-    const auto good = [&] { return found.support && (found.support->missing.empty() || !named.any || !found.support->named.empty()); };
-    for (const std::size_t g : {0, 1}) {
-      try_ground(found, named, g, options_.allowed);
-      if (good()) return;
-    }
-    try_ground(found, named, 2, options_.allowed);
-    if (good()) return;
-    // By theorems that the class has not been taught: only those that the pupil names.
-    std::vector<bool> further = options_.allowed;
-    for (std::size_t r = 0; r < named.named.size(); ++r) further[r] = further[r] || named.named[r];
-    if (further == options_.allowed) return;
-    if (try_ground(found, named, 2, further)) {
-      const Ground& ground = grounds_.at(2);
-      for (const int i : found.support->named) found.not_taught = found.not_taught || !options_.allowed[ground.instance(i).rule.index()];
-    }
-  }
-
-  void seek_carried(Finding& found, const NamedRules& named) {
-    if (std::none_of(claims_.begin(), claims_.end(), [](const LineClaim& c) { return c.wrong; })) return;
-    for (const std::size_t g : {0, 1}) {
-      const Ground& ground = grounds_.at(g);
-      const GroundClaim claim = ground.claim(found.link.phrase);
-      if (!claim.meant || claim.forms.empty()) continue;
-      // With all lines; then with the wrong ones alone, in case she has contradicted herself.
-      for (const bool wrong_only : {false, true}) {
-        std::vector<SaidBefore> lines = said(g, true);
-        if (wrong_only)
-          std::erase_if(lines, [&](const SaidBefore& s) { return !is_wrong(s.number); });
-        SupportQuestion question{claim.forms, named.named, std::move(lines), options_.allowed, named.any};
-        auto one = support(ground, question, grounds_.budget());
-        if (!one || one->missing_theorems > (named.any ? 0 : 1)) continue;
-        if (std::none_of(one->lines.begin(), one->lines.end(), [&](int n) { return is_wrong(n); })) continue;
-        found.carried = std::move(one);
-        found.ground = g;
-        return;
-      }
-    }
-  }
-
-  bool is_wrong(int number) const {
-    return std::any_of(claims_.begin(), claims_.end(), [&](const LineClaim& c) { return c.wrong && judgement_.lines[c.line].number == number; });
   }
 
   void note(std::size_t i, const Finding& found, bool shown) {
@@ -394,7 +279,7 @@ class Judge {
       const Ground& ground = grounds_.at(f.ground);
       const GroundClaim claim = ground.claim(f.link.phrase);
       if (claim.forms.empty()) continue;
-      std::vector<SaidBefore> lines = said(f.ground, false);
+      std::vector<SaidBefore> lines = finder_.said(f.ground, false);
       for (const bool all : {true, false}) {
         std::vector<SaidBefore> some = lines;
         std::erase_if(some, [&](const SaidBefore& s) {
@@ -463,12 +348,7 @@ class Judge {
   const AttemptOptions& options_;
   Judgement& judgement_;
   std::vector<LineClaim> claims_;
-  struct Said {
-    std::vector<SaidBefore> lines;  // by claim
-    std::size_t read = 0;
-  };
-  std::vector<Said> said_;          // by ground
-  std::vector<SaidBefore> chosen_;
+  Finder finder_;
 };
 
 }  // namespace
