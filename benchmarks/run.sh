@@ -10,7 +10,7 @@ quick=("$@")
 install_missing "${packages_to_build[@]}" "${packages_to_compare[@]}" || echo "Going on with the solvers that are there."
 configure build -DANGLEWRIGHT_BENCHMARKS=ON >/dev/null
 cmake --build build --parallel "$(cores)" --target anglewright benchmark_stages benchmark_rule_count benchmark_grids \
-  benchmark_search benchmark_sketching benchmark_certificates
+  benchmark_search benchmark_sketching benchmark_certificates benchmark_marking
 
 say "The program as a whole, start to end (median of 21 runs)"
 for example in frontend/examples/trellis-laths.aw frontend/examples/trellis-angle-sum.aw; do
@@ -27,6 +27,9 @@ build/benchmark_stages "${quick[@]}"
 
 say "Exact values by trigonometry"
 build/benchmark_certificates
+
+say "Marking twenty lines, and Z3 alone beside"
+build/benchmark_marking
 
 say "Time against the number of loaded rules"
 build/benchmark_rule_count "${quick[@]}"

@@ -10,7 +10,7 @@ namespace prover {
 namespace {
 
 // Weights of the search, in its whole numbers: what nobody named is dear, a line with a gap before it less so.
-constexpr std::int64_t kFree = 10, kNamed = 1'000, kGappy = 30'000, kJoin = 20'000, kDefinition = 50'000, kTheorem = 100'000;
+constexpr std::int64_t kLine = 1, kFree = 10, kNamed = 1'000, kGappy = 30'000, kJoin = 20'000, kDefinition = 50'000, kTheorem = 100'000;
 
 std::int64_t weight_of_rule(const Rule& rule, bool named) {
   if (rule.builtin == Builtin::given) return 0;
@@ -18,6 +18,51 @@ std::int64_t weight_of_rule(const Rule& rule, bool named) {
   if (!is_cited(rule)) return kFree;
   if (named) return kNamed;
   return rule.kind == RuleKind::definition ? kDefinition : kTheorem;
+}
+
+constexpr std::size_t kMostSets = 24;
+
+bool cites(const SupportQuestion& question, RuleId rule) { return rule.index() < question.named.size() && question.named[rule.index()]; }
+
+// Nothing when the members do not give what is asked, or exclude each other: from that everything would follow.
+std::optional<Support> read(const Ground& ground, const SupportQuestion& question, const SearchProblem& problem,
+                            const std::vector<int>& instance_of, const LightSet& light) {
+  Support result;
+  LinearSystem system;
+  std::set<int> lines;
+  bool all_given = true;
+  for (const int m : light.members) {
+    const int i = instance_of[static_cast<std::size_t>(m)];
+    for (const Form& form : problem.candidates[static_cast<std::size_t>(m)].conclusions) system.add(form);
+    if (i < 0) {
+      lines.insert(question.lines[static_cast<std::size_t>(-1 - i)].number);
+      all_given = false;
+      continue;
+    }
+    result.instances.push_back(i);
+    const Rule& rule = ground.rule_of(i);
+    all_given = all_given && rule.builtin == Builtin::given;
+    if (!is_cited(rule)) continue;
+    if (cites(question, ground.instance(i).rule)) {
+      result.named.push_back(i);
+    } else {
+      result.missing.push_back(i);
+      ++(rule.kind == RuleKind::definition ? result.missing_definitions : result.missing_theorems);
+    }
+  }
+  const auto follows = [&](const Form& form) { return system.entails(form); };
+  if (system.contradictory() || !std::all_of(question.forms.begin(), question.forms.end(), follows)) return std::nullopt;
+  result.lines.assign(lines.begin(), lines.end());
+  result.only_givens = all_given && !result.instances.empty();
+  for (const int i : result.missing) {
+    if (ground.rule_of(i).kind == RuleKind::definition) continue;
+    for (const Form& conclusion : ground.instance(i).conclusions)
+      if (is_fact(conclusion, ground.unknowns()))
+        for (const int other : result.named)
+          for (const Form& premise : ground.instance(other).premises)
+            result.premise_missing = result.premise_missing || premise.normalised() == conclusion.normalised();
+  }
+  return result;
 }
 
 }  // namespace
@@ -31,56 +76,27 @@ std::optional<Support> support(const Ground& ground, const SupportQuestion& ques
   problem.goal = question.forms;
   std::vector<int> instance_of;  // by candidate; lines are negative: −1 − index
   for (std::size_t l = 0; l < question.lines.size(); ++l) {
-    problem.candidates.push_back({{}, question.lines[l].forms, question.lines[l].shown ? 0 : kGappy});
+    problem.candidates.push_back({{}, question.lines[l].forms, question.lines[l].shown ? kLine : kGappy});
     instance_of.push_back(-1 - static_cast<int>(l));
   }
-  const auto named = [&](RuleId rule) { return rule.index() < question.named.size() && question.named[rule.index()]; };
   for (const int i : ground.relevant_to(question.forms)) {
     const Instance& instance = ground.instance(i);
     const Rule& rule = ground.rule_of(i);
-    const bool is_named = named(instance.rule);
+    const bool is_named = cites(question, instance.rule);
     if (is_cited(rule) && !is_named && (question.only_named || !question.allowed[instance.rule.index()])) continue;
     problem.candidates.push_back({instance.premises, instance.conclusions, weight_of_rule(rule, is_named)});
     instance_of.push_back(i);
   }
   const auto light = lightest_set(problem, {budget.share(0.2), {}, nullptr});
   if (!light) return std::nullopt;
-  Support result;
-  LinearSystem system;
-  std::set<int> lines;
-  bool all_given = true;
-  for (const int m : light->members) {
-    const int i = instance_of[static_cast<std::size_t>(m)];
-    for (const Form& form : problem.candidates[static_cast<std::size_t>(m)].conclusions) system.add(form);
-    if (i < 0) {
-      lines.insert(question.lines[static_cast<std::size_t>(-1 - i)].number);
-      all_given = false;
-      continue;
-    }
-    result.instances.push_back(i);
-    const Rule& rule = ground.rule_of(i);
-    all_given = all_given && rule.builtin == Builtin::given;
-    if (!is_cited(rule)) continue;
-    if (named(ground.instance(i).rule)) {
-      result.named.push_back(i);
-    } else {
-      result.missing.push_back(i);
-      ++(rule.kind == RuleKind::definition ? result.missing_definitions : result.missing_theorems);
-    }
-  }
-  // From lines that exclude each other everything follows; that supports nothing.
-  if (system.contradictory()) return std::nullopt;
-  result.lines.assign(lines.begin(), lines.end());
-  result.only_givens = all_given && !result.instances.empty();
-  for (const int i : result.missing) {
-    if (ground.rule_of(i).kind == RuleKind::definition) continue;
-    for (const Form& conclusion : ground.instance(i).conclusions)
-      if (is_fact(conclusion, ground.unknowns()))
-        for (const int other : result.named)
-          for (const Form& premise : ground.instance(other).premises)
-            result.premise_missing = result.premise_missing || premise.normalised() == conclusion.normalised();
-  }
-  return result;
+  if (auto result = read(ground, question, problem, instance_of, *light)) return result;
+  // The search takes all equations for true of one figure. Among wrong lines they are not, and another set may be meant.
+  SeveralLimits several;
+  several.search.budget = budget.share(0.2);
+  several.most_sets = kMostSets;
+  for (const LightSet& set : lightest_sets(problem, several).sets)
+    if (auto result = read(ground, question, problem, instance_of, set)) return result;
+  return std::nullopt;
 }
 
 }  // namespace prover
