@@ -54,7 +54,7 @@ class Argument {
   // The forms follow from these lines and the givens with nothing cited.
   std::optional<Support> plainly(std::size_t g, const std::vector<Form>& forms, const std::vector<const LineClaim*>& claims) {
     if (forms.empty()) return std::nullopt;
-    SupportQuestion question{forms, {}, said(g, claims), options_.allowed, true};
+    SupportQuestion question{forms, {}, said(g, claims), options_.allowed, true, false};
     return support(grounds_.at(g), question, grounds_.budget());
   }
 
@@ -75,31 +75,13 @@ class Argument {
         const std::set<int> rests = behind(line_of(claims_[j]).number);
         const int first = line_of(claims_[i]).number;
         if (!rests.contains(first)) continue;
-        settle_repeated(i, j);
+        JudgedLine& line = line_of(claims_[j]);
+        line.status = LineStatus::circular;
+        line.stated = line.reasoned = false;
+        line.remark = remark_for(line);
         break;
       }
     }
-  }
-
-  void settle_repeated(std::size_t i, std::size_t j) {
-    JudgedLine& line = line_of(claims_[j]);
-    const int first = line_of(claims_[i]).number;
-    const bool said_again = line.uses == std::vector<int>{first};
-    if (said_again && line.status == LineStatus::right && claims_[j].reasoned.empty()) {
-      // Only repeated; it is as open as it was – unless lines between have closed it by resting on it.
-      bool between = false;
-      for (const JudgedLine& other : lines_)
-        between = between || (other.number > first && other.number < line.number && behind(other.number).contains(first));
-      if (!between) {
-        line.status = LineStatus::unsupported;
-        line.stated = line.reasoned = false;
-        line.remark = remark_for(line);
-        return;
-      }
-    }
-    line.status = LineStatus::circular;
-    line.stated = line.reasoned = false;
-    line.remark = remark_for(line);
   }
 
   // The problem's goals, as claims; of a `find` nothing before its value is known.
@@ -170,7 +152,8 @@ class Argument {
     if (judgement_.complete) return;
     for (std::size_t k = claims_.size(); k-- > 0;) {
       const LineClaim& claim = claims_[k];
-      if (claim.wrong || !claim.shown) continue;
+      const LineStatus status = line_of(claim).status;
+      if (claim.wrong || !claim.shown || status == LineStatus::circular) continue;
       const std::string last = describe(claim.phrase, task_.statement.names);
       if (!judgement_.assumed.empty() && behind(line_of(claim).number).size() > 0)
         judgement_.proves = fmt::format("This proves: if {} then {}. The question asks the other way.", judgement_.assumed, last);

@@ -7,6 +7,7 @@
 #include "prover/reading/number_text.hpp"
 #include "prover/search/lightest_set.hpp"
 #include "prover/rule/wording.hpp"
+#include "prover/statement/canonical_fact.hpp"
 #include "prover/statement/figure_text.hpp"
 
 namespace prover {
@@ -14,7 +15,7 @@ namespace prover {
 namespace {
 
 constexpr double kTolerance = 1e-3;
-constexpr std::size_t kMostInstances = 4'000;
+constexpr std::size_t kMostInstances = 400;
 
 // One mistake, and what costs nothing: from more than that a wrong rule would soon contradict everything.
 bool leads_to(const Phrase& claim, const Mistake& mistake, const MistakeBook& book, const Statement& statement,
@@ -47,9 +48,32 @@ bool leads_to(const Phrase& claim, const Mistake& mistake, const MistakeBook& bo
     }
     for (const Form& form : instance.conclusions) system.add(form);
   }
-  if (!wrong || system.contradictory()) return false;
+  // The search takes all equations for true of one figure, which these are not.
+  const auto follows = [&](const Form& form) { return system.entails(form); };
+  if (!wrong || system.contradictory() || !std::all_of(forms.forms.begin(), forms.forms.end(), follows)) return false;
   for (const PointId p : wrong->places) places.push_back(statement.names.of(p));
   return true;
+}
+
+enum class Kind { angles, lengths, facts };
+
+Kind kind_of(const Phrase& phrase) {
+  if (phrase.predicate != Predicate::relation) return Kind::facts;
+  for (const Expression& expression : phrase.relation.expressions)
+    for (const Term& term : expression.terms)
+      if (std::holds_alternative<Segment>(term.quantity)) return Kind::lengths;
+  return Kind::angles;
+}
+
+// A mistake about circles where there is none, or about sides where the line speaks of angles, was not made.
+bool may_lead_to(const Phrase& claim, const Rule& mistake, const std::vector<Phrase>& known) {
+  const bool concludes = std::any_of(mistake.then.begin(), mistake.then.end(), [&](const Phrase& p) {
+    return kind_of(p) == kind_of(claim) && (kind_of(p) != Kind::facts || p.predicate == claim.predicate);
+  });
+  return concludes && std::all_of(mistake.given.begin(), mistake.given.end(), [&](const Phrase& premise) {
+    const auto kind = fact_kind_of(premise);
+    return !kind || std::any_of(known.begin(), known.end(), [&](const Phrase& p) { return fact_kind_of(p) == kind; });
+  });
 }
 
 }  // namespace
@@ -77,7 +101,7 @@ std::optional<std::string> right_value(const Phrase& claim, const Ground& ground
 
 std::optional<MistakeMade> mistake_behind(const Phrase& claim, const std::vector<Phrase>& before, const std::vector<bool>& named,
                                           const Statement& statement, const std::vector<Sketch>& figures,
-                                          const AttemptOptions& options, const Budget& budget) {
+                                          const AttemptOptions& options, const Budget& budget, int& trials) {
   if (options.catalogue.serial != standard_catalogue().serial) return std::nullopt;
   const MistakeBook& book = standard_mistakes();
   const bool any_named = std::find(named.begin(), named.end(), true) != named.end();
@@ -87,12 +111,15 @@ std::optional<MistakeMade> mistake_behind(const Phrase& claim, const std::vector
   if (!figures.empty()) views.push_back(figures[0].points);
   Arrangement arrangement(figure_text(as_pupil), std::move(views));
   arrangement.freeze();
+  const std::vector<Phrase> known = phrases_of(as_pupil);
   Budget limited = budget.share(0.1);
   limited.max_instances = kMostInstances;
   for (const Mistake& mistake : book.mistakes) {
-    if (limited.exhausted()) break;
+    if (limited.exhausted() || trials <= 0) break;
     const auto instead = book.catalogue.find(mistake.instead);
     if (!instead || (any_named && !named[instead->index()])) continue;
+    if (!may_lead_to(claim, book.catalogue[mistake.rule], known)) continue;
+    --trials;
     std::vector<std::string> places;
     if (!leads_to(claim, mistake, book, as_pupil, arrangement, limited, places)) continue;
     MistakeMade made;

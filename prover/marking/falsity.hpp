@@ -19,7 +19,8 @@ InFigures in_figures(const Phrase& claim, const std::vector<Sketch>& figures);
 std::optional<std::string> right_value(const Phrase& claim, const Ground& ground);
 
 // The mistake by which the claim would follow from the givens and the lines before. `named`: rules that the reason names;
-// only mistakes that are taken for one of them are tried, and all of them where there is none.
+// only mistakes that are taken for one of them are tried, and all of them where there is none. `trials`: so
+// many more may be tried; goes down.
 struct MistakeMade {
   std::string id, name;
   std::string missing;  // what would have to be known
@@ -27,6 +28,6 @@ struct MistakeMade {
 };
 std::optional<MistakeMade> mistake_behind(const Phrase& claim, const std::vector<Phrase>& before, const std::vector<bool>& named,
                                           const Statement& statement, const std::vector<Sketch>& figures,
-                                          const AttemptOptions& options, const Budget& budget);
+                                          const AttemptOptions& options, const Budget& budget, int& trials);
 
 }  // namespace prover

@@ -55,7 +55,7 @@ bool Finder::try_ground(Finding& found, const NamedRules& named, std::size_t g, 
   const Ground& ground = grounds_.at(g);
   const GroundClaim claim = ground.claim(found.link.phrase);
   if (!claim.meant || !claim.follows) return false;
-  SupportQuestion question{claim.forms, named.named, said(g, false), allowed, false};
+  SupportQuestion question{claim.forms, named.named, said(g, false), allowed, false, false};
   auto one = claim.forms.empty() ? std::optional<Support>(Support()) : support(ground, question, grounds_.budget());
   if (!one || (found.support && one->missing.size() >= found.support->missing.size())) return false;
   found.support = std::move(one);
@@ -64,7 +64,8 @@ bool Finder::try_ground(Finding& found, const NamedRules& named, std::size_t g, 
 }
 
 void Finder::seek_support(Finding& found, const NamedRules& named) {
-  const auto good = [&] { return found.support && (found.support->missing.empty() || !named.any || !found.support->named.empty()); };
+  // With a reason that leaves something open the next ground may show that it gives the line all the same.
+  const auto good = [&] { return found.support && (found.support->missing.empty() || (!named.any && found.support->missing_theorems <= 1)); };
   for (const std::size_t g : {0, 1}) {
     try_ground(found, named, g, options_.allowed);
     if (good()) return;
@@ -92,7 +93,7 @@ void Finder::seek_carried(Finding& found, const NamedRules& named) {
       std::vector<SaidBefore> lines = said(g, true);
       if (wrong_only)
         std::erase_if(lines, [&](const SaidBefore& s) { return !is_wrong(s.number); });
-      SupportQuestion question{claim.forms, named.named, std::move(lines), options_.allowed, named.any};
+      SupportQuestion question{claim.forms, named.named, std::move(lines), options_.allowed, named.any, true};
       auto one = support(ground, question, grounds_.budget());
       if (!one || one->missing_theorems > (named.any ? 0 : 1)) continue;
       if (std::none_of(one->lines.begin(), one->lines.end(), [&](int n) { return is_wrong(n); })) continue;
@@ -125,7 +126,7 @@ void Finder::seek_by_wrong_facts(Finding& found, const NamedRules& named) {
   for (const LineClaim& c : claims_)
     if (GroundClaim said = ground.claim(c.phrase); !c.wrong && said.meant && !said.forms.empty())
       lines.push_back({judgement_.lines[c.line].number, std::move(said.forms), c.shown});
-  auto one = support(ground, {claim.forms, named.named, std::move(lines), options.allowed, true}, grounds_.budget());
+  auto one = support(ground, {claim.forms, named.named, std::move(lines), options.allowed, true, true}, grounds_.budget());
   if (!one || one->named.empty()) return;
   bool wrong = false;
   for (const int i : one->instances)

@@ -154,7 +154,7 @@ class Judge {
       std::vector<Phrase> before;
       for (const LineClaim& c : claims_)
         if (!c.wrong && c.line != i) before.push_back(c.phrase);
-      if (const auto made = mistake_behind(first->link.phrase, before, named.named, task_.statement, figures, options_, grounds_.budget())) {
+      if (const auto made = mistake_behind(first->link.phrase, before, named.named, task_.statement, figures, options_, grounds_.budget(), trials_)) {
         judged.mistake = made->id;
         judged.mistake_name = made->name;
         judged.ask = made->hint;
@@ -286,7 +286,7 @@ class Judge {
           return std::find(f.support->lines.begin(), f.support->lines.end(), s.number) != f.support->lines.end() && !all;
         });
         std::erase_if(some, [&](const SaidBefore& s) { return s.number == judgement_.lines.back().number; });
-        SupportQuestion question{claim.forms, named.named, std::move(some), options_.allowed, true};
+        SupportQuestion question{claim.forms, named.named, std::move(some), options_.allowed, true, false};
         const auto one = support(ground, question, grounds_.budget());
         if (one && !one->named.empty()) return true;
       }
@@ -348,6 +348,7 @@ class Judge {
   const AttemptOptions& options_;
   Judgement& judgement_;
   std::vector<LineClaim> claims_;
+  int trials_ = 60;  // of classic mistakes, for the whole piece of work: each is a chain of its own
   Finder finder_;
 };
 

@@ -39,7 +39,7 @@ NamedRules named_rules(const std::vector<WorkReason>& reasons, const Names& name
         case ReasonKind::rule:
         case ReasonKind::nickname:
           for (const RuleId rule : reason.rules) result.named[rule.index()] = true;
-          result.any = result.any || !reason.rules.empty();
+          for (const RuleId rule : reason.rules) result.any = result.any || is_cited(catalogue[rule]);
           result.nickname = result.nickname || reason.kind == ReasonKind::nickname;
           break;
         case ReasonKind::vague: result.vague = true; break;

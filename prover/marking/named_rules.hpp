@@ -13,7 +13,7 @@ struct NamedRules {
   std::vector<ReadReason> reasons;
   std::vector<std::string> texts;   // of each, as the pupil wrote it
   std::vector<bool> named;          // by RuleId: by a reason that is taken for one, nicknames too
-  bool any = false;                 // some rule is named
+  bool any = false;                 // some theorem or definition is named, not merely a meaning ("common side")
   bool nickname = false, vague = false, given = false, working = false, sight = false, measured = false, unknown = false;
   bool absent() const { return reasons.empty(); }
 };

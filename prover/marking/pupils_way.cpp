@@ -5,7 +5,6 @@
 
 #include "prover/language/equation.hpp"
 #include "prover/marking/support.hpp"
-#include "prover/search/lightest_set.hpp"
 #include "prover/verdict/answer_of.hpp"
 
 namespace prover {
@@ -69,7 +68,7 @@ class PupilsWay {
     for (std::size_t i = 0; i < search.instances.size(); ++i)
       if (std::any_of(shown.begin(), shown.end(), [&](const Instance* s) { return same_instance(*s, *search.instances[i]); }))
         search.problem.candidates[i].weight = 0;
-    auto light = lightest_set(search.problem, {grounds_.budget().share(0.3), {}, nullptr});
+    auto light = best_set(search, claim, scene, grounds_.budget().share(0.3));
     if (!light) return false;
     StageTimes times;
     CheckedProof checked = checked_proof(search, std::move(*light), claim, scene, grounds_.budget(), times);
@@ -129,7 +128,7 @@ class PupilsWay {
     for (const Phrase& phrase : phrases) {
       const GroundClaim said = ground.claim(phrase);
       if (!said.meant || said.forms.empty()) return false;
-      SupportQuestion question{said.forms, {}, {{line.forms.empty() ? 0 : 1, line.forms, true}}, ground.options().allowed, true};
+      SupportQuestion question{said.forms, {}, {{line.forms.empty() ? 0 : 1, line.forms, true}}, ground.options().allowed, true, false};
       const auto one = support(ground, question, grounds_.budget());
       if (!one || one->lines.empty()) return false;
     }

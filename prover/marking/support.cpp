@@ -20,20 +20,32 @@ std::int64_t weight_of_rule(const Rule& rule, bool named) {
   return rule.kind == RuleKind::definition ? kDefinition : kTheorem;
 }
 
-constexpr std::size_t kMostSets = 24;
-
 bool cites(const SupportQuestion& question, RuleId rule) { return rule.index() < question.named.size() && question.named[rule.index()]; }
 
+// The search takes all equations for true of one figure. Among wrong lines they are not, so there a constant becomes a multiple
+// of an unknown of its own that nothing settles: then only what the lines really give follows.
+Form homogeneous(const Form& form, UnknownId one) {
+  Form result;
+  result.terms = form.terms;
+  if (!form.constant.is_zero()) result.terms.emplace_back(one, form.constant);
+  return result;
+}
+
+std::vector<Form> homogeneous(const std::vector<Form>& forms, UnknownId one) {
+  std::vector<Form> result;
+  for (const Form& form : forms) result.push_back(homogeneous(form, one));
+  return result;
+}
+
 // Nothing when the members do not give what is asked, or exclude each other: from that everything would follow.
-std::optional<Support> read(const Ground& ground, const SupportQuestion& question, const SearchProblem& problem,
-                            const std::vector<int>& instance_of, const LightSet& light) {
+std::optional<Support> read(const Ground& ground, const SupportQuestion& question, const std::vector<int>& instance_of, const LightSet& light) {
   Support result;
   LinearSystem system;
   std::set<int> lines;
   bool all_given = true;
   for (const int m : light.members) {
     const int i = instance_of[static_cast<std::size_t>(m)];
-    for (const Form& form : problem.candidates[static_cast<std::size_t>(m)].conclusions) system.add(form);
+    for (const Form& form : i < 0 ? question.lines[static_cast<std::size_t>(-1 - i)].forms : ground.instance(i).conclusions) system.add(form);
     if (i < 0) {
       lines.insert(question.lines[static_cast<std::size_t>(-1 - i)].number);
       all_given = false;
@@ -58,9 +70,10 @@ std::optional<Support> read(const Ground& ground, const SupportQuestion& questio
     if (ground.rule_of(i).kind == RuleKind::definition) continue;
     for (const Form& conclusion : ground.instance(i).conclusions)
       if (is_fact(conclusion, ground.unknowns()))
-        for (const int other : result.named)
-          for (const Form& premise : ground.instance(other).premises)
-            result.premise_missing = result.premise_missing || premise.normalised() == conclusion.normalised();
+        for (const auto* others : {&result.named, &result.missing})
+          for (const int other : *others)
+            for (const Form& premise : ground.instance(other).premises)
+              result.premise_missing = result.premise_missing || premise.normalised() == conclusion.normalised();
   }
   return result;
 }
@@ -87,16 +100,16 @@ std::optional<Support> support(const Ground& ground, const SupportQuestion& ques
     problem.candidates.push_back({instance.premises, instance.conclusions, weight_of_rule(rule, is_named)});
     instance_of.push_back(i);
   }
+  if (question.doubtful) {
+    const UnknownId one(static_cast<std::int64_t>(ground.unknowns().size()));
+    problem.goal = homogeneous(problem.goal, one);
+    for (Candidate& candidate : problem.candidates) {
+      candidate.premises = homogeneous(candidate.premises, one);
+      candidate.conclusions = homogeneous(candidate.conclusions, one);
+    }
+  }
   const auto light = lightest_set(problem, {budget.share(0.2), {}, nullptr});
-  if (!light) return std::nullopt;
-  if (auto result = read(ground, question, problem, instance_of, *light)) return result;
-  // The search takes all equations for true of one figure. Among wrong lines they are not, and another set may be meant.
-  SeveralLimits several;
-  several.search.budget = budget.share(0.2);
-  several.most_sets = kMostSets;
-  for (const LightSet& set : lightest_sets(problem, several).sets)
-    if (auto result = read(ground, question, problem, instance_of, set)) return result;
-  return std::nullopt;
+  return light ? read(ground, question, instance_of, *light) : std::nullopt;
 }
 
 }  // namespace prover

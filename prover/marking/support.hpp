@@ -21,6 +21,7 @@ struct SupportQuestion {
   std::vector<SaidBefore> lines;
   std::vector<bool> allowed;          // by RuleId
   bool only_named = false;            // no other theorem or definition
+  bool doubtful = false;              // some line may be wrong, or what is asked false
 };
 
 struct Support {
@@ -29,7 +30,7 @@ struct Support {
   std::vector<int> named;             // of the instances: those by a rule that the reason names
   std::vector<int> missing;           // those by other rules, in that order: nobody has cited them
   int missing_theorems = 0, missing_definitions = 0;
-  bool premise_missing = false;       // a theorem is missing that a cited one rests on: congruence before its parts
+  bool premise_missing = false;       // a theorem is missing on whose fact another step rests: congruence before its parts
   bool only_givens = false;           // it is a sentence of the problem, or several
 };
 

@@ -64,7 +64,8 @@ std::string forced_by_directions(const Statement& statement, const Goal& goal, c
   return value ? value->to_string() : "";
 }
 
-// The lightest set; among several that weigh the same, the one that reads best.
+}  // namespace
+
 std::optional<LightSet> best_set(const GoalSearch& search, const Claim& claim, const Scene& scene, const Budget& budget) {
   constexpr std::size_t most_compared = 48;
   SeveralLimits limits;
@@ -90,6 +91,8 @@ std::optional<LightSet> best_set(const GoalSearch& search, const Claim& claim, c
   }
   return std::move(*chosen);
 }
+
+namespace {
 
 std::optional<CheckedProof> prove_claim(const Saturation& saturation, const Claim& claim, const Scene& scene,
                                         const Budget& budget, StageTimes& times) {

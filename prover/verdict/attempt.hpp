@@ -39,6 +39,9 @@ struct Attempt {
 std::shared_ptr<Workings> worked_out(const Statement& statement, const std::vector<Sketch>& views,
                                      const AttemptOptions& options, const Budget& budget);
 
+// The lightest set; among several that weigh the same, the one that reads best. Nothing when the claim does not follow.
+std::optional<LightSet> best_set(const GoalSearch& search, const Claim& claim, const Scene& scene, const Budget& budget);
+
 Attempt attempt(const Statement& statement, const std::vector<Sketch>& views, const AttemptOptions& options,
                 const Budget& budget, StageTimes& times);
 

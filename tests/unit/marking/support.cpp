@@ -40,6 +40,7 @@ struct Desk {
     for (const std::string& line : before) question.lines.push_back({++n, ground().claim(phrase(line)).forms, true});
     question.allowed = way.options.allowed;
     question.only_named = only_named;
+    question.doubtful = only_named;
     return support(ground(), question, Budget::seconds(5));
   }
 
