@@ -32,6 +32,8 @@ Json step_json(const prover::AnswerStep& step) {
   return json;
 }
 
+}  // namespace
+
 Json figure_json(const prover::AnswerFigure& figure) {
   Json json;
   json["name"] = figure.name;
@@ -42,6 +44,8 @@ Json figure_json(const prover::AnswerFigure& figure) {
   if (!figure.words.empty()) json["words"] = figure.words;
   return json;
 }
+
+namespace {
 
 Json repair_json(const prover::AnswerRepair& repair) {
   Json json;
@@ -183,6 +187,8 @@ Json book_json(const prover::AnswerBookEntry& entry) {
   return json;
 }
 
+}  // namespace
+
 Json diagnostic_json(const prover::Diagnostic& diagnostic, std::string_view text) {
   const prover::LineColumn place = prover::line_column(text, diagnostic.span.begin);
   Json json;
@@ -193,8 +199,6 @@ Json diagnostic_json(const prover::Diagnostic& diagnostic, std::string_view text
   json["way_out"] = diagnostic.way_out;
   return json;
 }
-
-}  // namespace
 
 Json proof_json(const prover::AnswerProof& proof) {
   Json json;

@@ -14,6 +14,8 @@ using Json = nlohmann::ordered_json;
 
 // `text` is the problem as it was read, to give diagnostics their line and column.
 Json proof_json(const prover::AnswerProof& proof);
+Json figure_json(const prover::AnswerFigure& figure);
+Json diagnostic_json(const prover::Diagnostic& diagnostic, std::string_view text);
 Json answer_json(const prover::Answer& answer, std::string_view text, bool times);
 
 // One line of text without a line end, whatever bytes the strings hold.

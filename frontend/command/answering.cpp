@@ -20,7 +20,9 @@ namespace {
 
 constexpr std::size_t most_mistakes_shown = 40;
 
-void show_diagnostics(const prover::Answer& answer, const std::string& file, const std::string& text) {
+}  // namespace
+
+void show_problem_mistakes(const prover::Answer& answer, const std::string& file, const std::string& text) {
   const std::string name = file == "-" ? "standard input" : file;
   const std::size_t shown = std::min(answer.diagnostics.size(), most_mistakes_shown);
   for (std::size_t i = 0; i < shown; ++i) {
@@ -28,6 +30,8 @@ void show_diagnostics(const prover::Answer& answer, const std::string& file, con
   }
   if (shown < answer.diagnostics.size()) fmt::print(stderr, "… and {} more\n", answer.diagnostics.size() - shown);
 }
+
+namespace {
 
 std::string page_of(const prover::Answer& answer, const AnswerArguments& arguments, const Setting& setting) {
   const PageOptions options{arguments.reader == "teacher", arguments.problem.times, arguments.variants, arguments.report};
@@ -50,7 +54,7 @@ std::optional<Answered> answered(const std::string& file, const Setting& setting
     });
     result.answer = setting.prove(result.text, session.interrupt.token());
   }
-  show_diagnostics(result.answer, file, result.text);
+  show_problem_mistakes(result.answer, file, result.text);
   return result;
 }
 

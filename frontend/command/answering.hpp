@@ -25,6 +25,7 @@ struct Answered {
   std::string text;
   prover::Answer answer;
 };
+void show_problem_mistakes(const prover::Answer& answer, const std::string& file, const std::string& text);
 std::optional<Answered> answered(const std::string& file, const Setting& setting, Session& session);
 
 void declare(CLI::App& app, AnswerArguments& arguments);

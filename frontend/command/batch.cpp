@@ -14,6 +14,7 @@
 #include "frontend/command/answer_json.hpp"
 #include "frontend/command/batch_tasks.hpp"
 #include "frontend/command/choices.hpp"
+#include "frontend/command/mark_json.hpp"
 #include "frontend/command/output.hpp"
 #include "frontend/command/problem_options.hpp"
 #include "frontend/command/progress.hpp"
@@ -28,7 +29,8 @@ constexpr std::size_t tasks_per_thread = 4;
 
 struct BatchArguments {
   std::string file;
-  bool json = false, table = false, in_full = false;
+  bool json = false, table = false, in_full = false, mark = false;
+  std::string scheme;
   std::string format = "text";
   ProblemOptions problem;
   unsigned threads = 0;
@@ -50,6 +52,20 @@ prover::Answer mistake_in_task(const BatchTask& task) {
   diagnostic.way_out = task.way_out;
   answer.diagnostics.push_back(std::move(diagnostic));
   return answer;
+}
+
+// The problem with a pupil's work: the line is what `mark --json` gives.
+Answered mark_task(const BatchTask& task, const prover::SchemePolicy& policy, const Setting& setting, const std::stop_token& stop) {
+  Marked marked;
+  marked.scheme.policy = policy;
+  if (task.mistake.empty())
+    marked = mark_work(task.text, task.work, setting, policy, stop);
+  else
+    marked.judgement.problem = mistake_in_task(task);
+  Json json;
+  if (!task.id.is_null()) json["id"] = task.id;
+  json.update(mark_json(marked, task.text, true));
+  return {json_line(json) + "\n", {}, status_of(marked.judgement.problem)};
 }
 
 Answered answer_task(const BatchTask& task, bool table, const BatchArguments& arguments, const Setting& setting,
@@ -78,8 +94,10 @@ int worse(int so_far, int status) {
 int run_batch(const BatchArguments& arguments, Session& session) {
   auto setting = setting_of(arguments.problem);
   if (!setting) return status_mistake;
-  const bool table = arguments.table || (is_folder(arguments.file) && !arguments.json);
+  const bool table = arguments.table || (is_folder(arguments.file) && !arguments.json && !arguments.mark);
   setting->options.solvable = table || arguments.in_full;
+  const auto policy = scheme_named(arguments.scheme, setting->options.wording);
+  if (!policy) return status_mistake;
   const std::stop_token stop = session.interrupt.token();
   std::string mistake;
   const std::unique_ptr<BatchTasks> tasks = batch_tasks(arguments.file, stop, mistake);
@@ -103,7 +121,9 @@ int run_batch(const BatchArguments& arguments, Session& session) {
       if (!task) flow.stop();
       return std::move(task).value_or(BatchTask{});
     };
-    const auto work = [&](const BatchTask& task) { return answer_task(task, table, arguments, *setting, stop); };
+    const auto work = [&](const BatchTask& task) {
+      return arguments.mark ? mark_task(task, *policy, *setting, stop) : answer_task(task, table, arguments, *setting, stop);
+    };
     const auto write = [&](const Answered& answer) {
       if (table)
         rows.push_back(answer.row);
@@ -143,6 +163,9 @@ Run declare_batch(CLI::App& app) {
       ->check(one_of(format_names()));
   app.add_flag("--in-full", arguments->in_full, "With all evidence, as the command solvable gives it");
   app.add_flag("--json", arguments->json, "JSON lines, for a folder too")->excludes("--table");
+  app.add_flag("--mark", arguments->mark, "Mark the pupils' lines, behind work: in each problem or as \"work\" in each line; JSON lines as of mark --json")
+      ->excludes("--table");
+  app.add_option("--scheme", arguments->scheme, "With --mark: how marks are given; the default is that of the wording")->type_name("SCHEME");
   return [arguments](Session& session) { return run_batch(*arguments, session); };
 }
 

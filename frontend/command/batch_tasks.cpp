@@ -35,7 +35,11 @@ BatchTask task_of(const LineReader::Line& line) {
   } else if (!object.contains("problem") || !object["problem"].is_string()) {
     task.mistake = where + "has no \"problem\" that is a text";
     task.way_out = shape;
+  } else if (object.contains("work") && !object["work"].is_string()) {
+    task.mistake = where + "has a \"work\" that is no text";
+    task.way_out = "{\"id\": \"17\", \"problem\": \"…\", \"work\": \"∠KLM = 70° (alternate angles, KL ∥ MN)\\n…\"}";
   } else {
+    if (object.contains("work")) task.work = object["work"].get<std::string>();
     task.text = object["problem"].get<std::string>();
     const std::string wrong = not_a_text(task.text);
     if (!wrong.empty()) task.mistake = "the problem " + wrong;
@@ -91,7 +95,7 @@ class Folder : public BatchTasks {
  public:
   Folder(std::string folder, std::vector<std::string> names, std::stop_token stop)
       : folder_(std::move(folder)), names_(std::move(names)), stop_(std::move(stop)) {
-    std::stable_sort(names_.begin(), names_.end(), counts_before);
+    sort_as_people_count(names_);
   }
   std::optional<BatchTask> next() override {
     if (at_ == names_.size() || stop_.stop_requested()) return std::nullopt;
@@ -116,6 +120,8 @@ class Folder : public BatchTasks {
 };
 
 }  // namespace
+
+void sort_as_people_count(std::vector<std::string>& names) { std::stable_sort(names.begin(), names.end(), counts_before); }
 
 bool is_folder(const std::string& path) {
   std::error_code ignored;

@@ -4,6 +4,7 @@
 #include <optional>
 #include <stop_token>
 #include <string>
+#include <vector>
 
 #include "frontend/command/answer_json.hpp"
 
@@ -13,6 +14,7 @@ namespace frontend {
 struct BatchTask {
   Json id;  // null when the line had none
   std::string text;
+  std::string work;  // a pupil's lines, where the line has them
   std::string mistake, way_out;
 };
 
@@ -27,5 +29,6 @@ class BatchTasks {
 // each with its name as id, in the order in which people count ("7" before "10"). Null with `mistake` when it cannot be read.
 std::unique_ptr<BatchTasks> batch_tasks(const std::string& path, std::stop_token stop, std::string& mistake);
 bool is_folder(const std::string& path);
+void sort_as_people_count(std::vector<std::string>& names);  // "7" before "10"
 
 }  // namespace frontend

@@ -60,7 +60,7 @@ std::vector<std::string> choices_of(const std::string& option) {
   if (option == "layout") return layout_names();
   if (option == "format") return format_names();
   if (option == "measure") return measure_names();
-  if (option == "for") return {"teacher", "pupil"};
+  if (option == "for" || option == "copy") return {"teacher", "pupil"};
   return {};
 }
 

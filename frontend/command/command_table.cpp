@@ -3,6 +3,7 @@
 #include "frontend/command/completion.hpp"
 #include "frontend/command/draw.hpp"
 #include "frontend/command/hints.hpp"
+#include "frontend/command/mark.hpp"
 #include "frontend/command/prove.hpp"
 #include "frontend/command/rules.hpp"
 #include "frontend/command/solvable.hpp"
@@ -28,6 +29,11 @@ const std::vector<Command>& commands() {
        "  anglewright hints frontend/examples/trellis-laths.aw\n"
        "  anglewright hints --step 3 --done \"∠KLQ = ∠KQL (base angles)\" frontend/examples/trellis-laths.aw",
        declare_hints},
+      {"mark", "A pupil's work, line by line: what follows, what is missing, and the marks it would earn; or the work of a class",
+       "  anglewright mark --wording sa --scheme sa problem-with-work.aw\n"
+       "  anglewright mark problem.aw --work lines.txt --copy pupil\n"
+       "  anglewright mark problem.aw --class folder-of-work",
+       declare_mark},
       {"draw", "The figure of a problem as SVG; where the answer is open, the figures that show it, side by side",
        "  anglewright draw --out figure.svg frontend/examples/trellis-laths.aw",
        declare_draw},

@@ -10,6 +10,8 @@ namespace frontend {
 
 namespace {
 
+constexpr std::size_t column_gap = 3, narrowest = 16, narrowest_last = 24;
+
 struct TextWriter {
   Layout layout;
   std::string out;
@@ -59,17 +61,39 @@ struct TextWriter {
       widths.resize(std::max(widths.size(), row.size()));
       for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], display_width(row[i]));
     }
+    fit(widths);
     for (const auto& row : rows) {
-      std::string text = "  ";
-      for (std::size_t i = 0; i + 1 < row.size(); ++i) text += padded(row[i], widths[i] + 3);
       if (row.empty()) continue;
-      const std::size_t room = display_width(text) + 24 < page_width ? page_width - display_width(text) : 24;
-      const std::string blank(display_width(text), ' ');
-      for (const std::string& part : wrapped(row.back(), room)) {
-        const std::string full = text + part;
-        line(full.substr(0, full.find_last_not_of(' ') + 1));
-        text = blank;
+      std::size_t before = 2;
+      for (std::size_t i = 0; i + 1 < row.size(); ++i) before += widths[i] + column_gap;
+      const std::size_t room = before + narrowest_last < page_width ? page_width - before : narrowest_last;
+      std::vector<std::vector<std::string>> cells;
+      std::size_t height = 1;
+      for (std::size_t i = 0; i < row.size(); ++i) {
+        cells.push_back(wrapped(row[i], i + 1 < row.size() ? widths[i] : room));
+        height = std::max(height, cells.back().size());
       }
+      for (std::size_t k = 0; k < height; ++k) {
+        std::string text = "  ";
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+          const std::string part = k < cells[i].size() ? cells[i][k] : "";
+          text += i + 1 < cells.size() ? padded(part, widths[i] + column_gap) : part;
+        }
+        line(text.substr(0, text.find_last_not_of(' ') + 1));
+      }
+    }
+  }
+  // Where the columns are too wide for the page, the widest gives way, but for the last, which takes what is left.
+  static void fit(std::vector<std::size_t>& widths) {
+    const auto taken = [&] {
+      std::size_t sum = 2 + narrowest_last;
+      for (std::size_t i = 0; i + 1 < widths.size(); ++i) sum += widths[i] + column_gap;
+      return sum;
+    };
+    while (widths.size() > 1 && taken() > page_width) {
+      const auto widest = std::max_element(widths.begin(), widths.end() - 1);
+      if (*widest <= narrowest) return;
+      --*widest;
     }
   }
 };

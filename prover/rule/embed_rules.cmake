@@ -1,11 +1,11 @@
-# Writes the rule and course files, the classic mistakes and the table of ideas as one C++ source, so that the program carries them.
+# Writes the rule and course files, the classic mistakes, the mark schemes and the table of ideas as one C++ source, so that the program carries them.
 # Run at build time:
 #   cmake -D folder=<rules> -D output=<file.cpp> -P embed_rules.cmake
 # Raw strings keep the text as it is; files are sorted by name, so the same rules give the same bytes.
 file(GLOB_RECURSE names RELATIVE ${folder} ${folder}/*.rule ${folder}/*.course)
 list(SORT names)
 set(source "// Written by prover/rule/embed_rules.cmake from the rule files; do not edit.\n")
-string(APPEND source "#include \"prover/rule/ideas.hpp\"\n#include \"prover/rule/mistakes.hpp\"\n\nnamespace prover {\n\n")
+string(APPEND source "#include \"prover/rule/ideas.hpp\"\n#include \"prover/rule/mistakes.hpp\"\n#include \"prover/rule/schemes.hpp\"\n\nnamespace prover {\n\n")
 string(APPEND source "const std::vector<RuleFile>& builtin_rule_files() {\n")
 string(APPEND source "  static const std::vector<RuleFile> files = {\n")
 foreach(name IN LISTS names)
@@ -16,6 +16,15 @@ string(APPEND source "  };\n  return files;\n}\n\n")
 file(GLOB names RELATIVE ${folder} ${folder}/mistakes/*.mistake)
 list(SORT names)
 string(APPEND source "const std::vector<RuleFile>& builtin_mistake_files() {\n")
+string(APPEND source "  static const std::vector<RuleFile> files = {\n")
+foreach(name IN LISTS names)
+  file(READ "${folder}/${name}" text)
+  string(APPEND source "      {\"${name}\", R\"rule_file(${text})rule_file\"},\n")
+endforeach()
+string(APPEND source "  };\n  return files;\n}\n\n")
+file(GLOB names RELATIVE ${folder} ${folder}/schemes/*.scheme)
+list(SORT names)
+string(APPEND source "const std::vector<RuleFile>& builtin_scheme_files() {\n")
 string(APPEND source "  static const std::vector<RuleFile> files = {\n")
 foreach(name IN LISTS names)
   file(READ "${folder}/${name}" text)

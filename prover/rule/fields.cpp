@@ -35,8 +35,8 @@ std::vector<Field> split_fields(std::string_view text) {
     const std::string_view whole = text.substr(start, end - start);
     std::size_t indent = 0;
     while (indent < whole.size() && is_blank(whole[indent])) ++indent;
-    const bool continues = !fields.empty() && fields.back().name != "rule" &&
-                           fields.back().name != "course" && indent > field_indent;
+    const bool continues = !fields.empty() && fields.back().name != "rule" && fields.back().name != "course" &&
+                           fields.back().name != "scheme" && indent > field_indent;
     if (!continues) quoted = false;  // a quote left open ends with its field
     const std::size_t length = length_without_comment(whole, quoted);
     if (indent < length) {

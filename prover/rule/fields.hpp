@@ -1,5 +1,5 @@
-// The outer shape of a rule file or course file: a header line "rule ID" or "course ID" and fields below it, each a
-// word and a value. A value goes on over lines that are indented deeper than the fields. Values keep the length they have in the
+// The outer shape of a file of a rule, a course or a mark scheme: a header line "rule ID", "course ID" or "scheme ID" and
+// fields below it, each a word and a value. A value goes on over lines that are indented deeper than the fields. Values keep the length they have in the
 // file (line breaks and comments become blanks), so that an offset into a value is an offset into the file
 // and every mistake, however deep, is shown in its place.
 #pragma once
@@ -19,7 +19,7 @@ struct Field {
   Span span() const { return {begin, begin + value.size()}; }
 };
 
-// The header comes first, as a field named "rule" or "course".
+// The header comes first, as a field named "rule", "course" or "scheme".
 std::vector<Field> split_fields(std::string_view text);
 
 // Small letters, digits and hyphens, as in "vertical-angles".

@@ -1,6 +1,7 @@
 # The rule files and course files, compiled into prover_rule. Included by the root CMakeLists.txt right after room(prover/rule …).
 file(GLOB_RECURSE rule_files CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/rules/*.rule
-     ${PROJECT_SOURCE_DIR}/rules/*.course ${PROJECT_SOURCE_DIR}/rules/mistakes/*.mistake ${PROJECT_SOURCE_DIR}/rules/ideas.table)
+     ${PROJECT_SOURCE_DIR}/rules/*.course ${PROJECT_SOURCE_DIR}/rules/mistakes/*.mistake ${PROJECT_SOURCE_DIR}/rules/ideas.table
+     ${PROJECT_SOURCE_DIR}/rules/schemes/*.scheme)
 set(embed_script ${PROJECT_SOURCE_DIR}/prover/rule/embed_rules.cmake)
 set(embedded_rules ${PROJECT_BINARY_DIR}/generated/prover/rule/embedded_rules.cpp)
 add_custom_command(
