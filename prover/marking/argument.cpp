@@ -27,6 +27,11 @@ class Argument {
  private:
   JudgedLine& line_of(const LineClaim& claim) { return lines_[claim.line]; }
 
+  bool cites(const LineClaim& claim) {
+    const Ground& ground = grounds_.at(claim.ground);
+    return std::any_of(claim.instances.begin(), claim.instances.end(), [&](int i) { return is_cited(ground.rule_of(i)); });
+  }
+
   // All that a line rests on, near or far.
   std::set<int> behind(int number) const {
     std::set<int> found;
@@ -54,7 +59,7 @@ class Argument {
   // The forms follow from these lines and the givens with nothing cited.
   std::optional<Support> plainly(std::size_t g, const std::vector<Form>& forms, const std::vector<const LineClaim*>& claims) {
     if (forms.empty()) return std::nullopt;
-    SupportQuestion question{forms, {}, said(g, claims), options_.allowed, true, false};
+    SupportQuestion question{forms, {}, said(g, claims), options_.allowed, true, false, false};
     return support(grounds_.at(g), question, grounds_.budget());
   }
 
@@ -111,6 +116,19 @@ class Argument {
       line.remark = remark_for(line);
       judgement_.assumed = line.read_as;
     }
+    // What is to be shown comes out at the end, since it went in at the start.
+    for (const LineClaim& claim : claims_) {
+      JudgedLine& line = line_of(claim);
+      if (claim.wrong || line.status != LineStatus::right || !plainly(0, goal, {&claim})) continue;
+      const std::set<int> rests = behind(line.number);
+      if (std::none_of(lines_.begin(), lines_.end(), [&](const JudgedLine& other) {
+            return rests.contains(other.number) && other.status == LineStatus::assumes_the_claim;
+          }))
+        continue;
+      line.status = LineStatus::circular;
+      line.stated = line.reasoned = false;
+      line.remark = remark_for(line);
+    }
   }
 
   void find_end() {
@@ -133,6 +151,12 @@ class Argument {
       judgement_.complete = true;
       std::set<int> needed(end->lines.begin(), end->lines.end());
       for (const int n : end->lines) needed.merge(behind(n));
+      // A line that cites nothing says what stands there already in another form; it leads on, whatever algebra could do without.
+      for (const LineClaim& claim : claims_)
+        if (line_of(claim).status == LineStatus::right && !cites(claim)) {
+          needed.insert(line_of(claim).number);
+          needed.merge(behind(line_of(claim).number));
+        }
       for (JudgedLine& line : lines_)
         if (line.status == LineStatus::right && !needed.contains(line.number)) {
           line.status = LineStatus::not_needed;

@@ -55,7 +55,7 @@ bool Finder::try_ground(Finding& found, const NamedRules& named, std::size_t g, 
   const Ground& ground = grounds_.at(g);
   const GroundClaim claim = ground.claim(found.link.phrase);
   if (!claim.meant || !claim.follows) return false;
-  SupportQuestion question{claim.forms, named.named, said(g, false), allowed, false, false};
+  SupportQuestion question{claim.forms, named.named, said(g, false), allowed, false, false, false};
   auto one = claim.forms.empty() ? std::optional<Support>(Support()) : support(ground, question, grounds_.budget());
   if (!one || (found.support && one->missing.size() >= found.support->missing.size())) return false;
   found.support = std::move(one);
@@ -93,7 +93,7 @@ void Finder::seek_carried(Finding& found, const NamedRules& named) {
       std::vector<SaidBefore> lines = said(g, true);
       if (wrong_only)
         std::erase_if(lines, [&](const SaidBefore& s) { return !is_wrong(s.number); });
-      SupportQuestion question{claim.forms, named.named, std::move(lines), options_.allowed, named.any, true};
+      SupportQuestion question{claim.forms, named.named, std::move(lines), options_.allowed, named.any, true, true};
       auto one = support(ground, question, grounds_.budget());
       if (!one || one->missing_theorems > (named.any ? 0 : 1)) continue;
       if (std::none_of(one->lines.begin(), one->lines.end(), [&](int n) { return is_wrong(n); })) continue;
@@ -126,7 +126,7 @@ void Finder::seek_by_wrong_facts(Finding& found, const NamedRules& named) {
   for (const LineClaim& c : claims_)
     if (GroundClaim said = ground.claim(c.phrase); !c.wrong && said.meant && !said.forms.empty())
       lines.push_back({judgement_.lines[c.line].number, std::move(said.forms), c.shown});
-  auto one = support(ground, {claim.forms, named.named, std::move(lines), options.allowed, true, true}, grounds_.budget());
+  auto one = support(ground, {claim.forms, named.named, std::move(lines), options.allowed, true, true, true}, grounds_.budget());
   if (!one || one->named.empty()) return;
   bool wrong = false;
   for (const int i : one->instances)

@@ -73,6 +73,38 @@ class Judge {
       if (found.support) note(i, found, true);
     }
     settle(i, named, findings);
+    if (takes_the_claim(i, named)) settle_assumed(i);
+  }
+
+  // A reason that names what is to be shown, before it is shown: "base angles, KL = KM" on the way to KL = KM.
+  bool takes_the_claim(std::size_t i, const NamedRules& named) {
+    const Ground& ground = grounds_.at(0);
+    for (std::size_t k = 0; k < task_.goals; ++k) {
+      const Goal& goal = task_.statement.goals[k];
+      if (goal.kind != GoalKind::prove || goal.claims.size() != 1) continue;
+      const std::vector<Form> wanted = ground.claim(goal.claims[0]).forms;
+      const auto is_goal = [&](const Phrase& phrase) {
+        const std::vector<Form> forms = ground.claim(phrase).forms;
+        return forms.size() == 1 && wanted.size() == 1 && forms[0].normalised() == wanted[0].normalised();
+      };
+      const auto& claims = task_.work.lines[i].claims;
+      if (std::any_of(claims.begin(), claims.end(), is_goal)) continue;
+      if (std::any_of(claims_.begin(), claims_.end(), [&](const LineClaim& c) { return c.line != i && c.shown && !c.wrong && is_goal(c.phrase); })) continue;
+      for (const ReadReason& reason : named.reasons)
+        if (std::any_of(reason.places.begin(), reason.places.end(), is_goal)) return true;
+    }
+    return false;
+  }
+
+  void settle_assumed(std::size_t i) {
+    JudgedLine& judged = judgement_.lines[i];
+    if (judged.status == LineStatus::false_line || judged.status == LineStatus::given) return;
+    judged.status = LineStatus::assumes_the_claim;
+    judged.stated = judged.reasoned = false;
+    judged.remark = remark_for(judged);
+    judgement_.assumed = task_.statement.goals[0].text;
+    for (LineClaim& claim : claims_)
+      if (claim.line == i) claim.shown = false;
   }
 
   void note(std::size_t i, const Finding& found, bool shown) {
@@ -122,7 +154,7 @@ class Judge {
     const Finding* first = nullptr;
     for (const Finding& f : findings) {
       if (!f.broken) continue;
-      carried = carried && f.carried.has_value();
+      carried = carried && f.carried.has_value() && !is_impossible(f.link.phrase);
       if (!first || (first->carried && !f.carried)) first = &f;
       note_wrong(i, f.link.phrase, f.ground);
     }
@@ -161,6 +193,19 @@ class Judge {
       }
     }
     judged.remark = remark_for(judged);
+  }
+
+  // "∠KLP = −40°": where an error leads so far it is carried no further.
+  static bool is_impossible(const Phrase& phrase) {
+    if (phrase.predicate != Predicate::relation || phrase.relation.expressions.size() != 2) return false;
+    const auto& left = phrase.relation.expressions[0].terms;
+    if (left.size() != 1 || !left[0].coefficient.is_one() || !std::holds_alternative<Angle>(left[0].quantity)) return false;
+    Rational size;
+    for (const Term& term : phrase.relation.expressions[1].terms) {
+      if (!std::holds_alternative<One>(term.quantity)) return false;
+      size = size + term.coefficient;
+    }
+    return !(Rational(0) < size) || !(size < Rational(180));
   }
 
   // A number put in for what the givens leave free, in a problem that asks for all.
@@ -202,7 +247,10 @@ class Judge {
         if (c.line == i) c.shown = false;
     } else if (not_taught) {
       settle_not_taught(judged, findings);
-    } else if (theorems + definitions == 0) {
+    } else if (theorems == 0 && (definitions == 0 || used || is_honest(named, grounds_.at(findings[0].ground)))) {
+      judged.gap = 0;
+      judged.would_do.clear();
+      judged.bridge.clear();
       settle_cited(judged, named, findings, {used, fits, lines, given && !arithmetic_only, i});
     } else {
       judged.gap = 0;
@@ -262,7 +310,7 @@ class Judge {
       return;
     }
     // It follows without the rule that is named: by what stands before alone. Does the rule give it, too?
-    if (named.any && !named_gives(named, findings)) {
+    if (named.any && !is_honest(named, grounds_.at(findings[0].ground)) && !named_gives(named, findings)) {
       refuse_reason(judged, LineStatus::wrong_reason, ReasonLack::other);
       judged.would_do = {"from what stands before"};
     }
@@ -286,7 +334,7 @@ class Judge {
           return std::find(f.support->lines.begin(), f.support->lines.end(), s.number) != f.support->lines.end() && !all;
         });
         std::erase_if(some, [&](const SaidBefore& s) { return s.number == judgement_.lines.back().number; });
-        SupportQuestion question{claim.forms, named.named, std::move(some), options_.allowed, true, false};
+        SupportQuestion question{claim.forms, named.named, std::move(some), options_.allowed, true, false, false};
         const auto one = support(ground, question, grounds_.budget());
         if (one && !one->named.empty()) return true;
       }

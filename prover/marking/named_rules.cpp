@@ -1,6 +1,8 @@
 #include "prover/marking/named_rules.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 #include "prover/statement/meaning.hpp"
 
@@ -21,6 +23,22 @@ bool stands_at(const Phrase& place, const Instance& instance, const Ground& grou
   return std::any_of(meaning.forms.begin(), meaning.forms.end(), [&](const Form& form) {
     return among(form, instance.premises) || among(form, instance.conclusions);
   });
+}
+
+// No word but those that say a fact about named points.
+bool says_places_only(const std::string& text) {
+  static const std::array<std::string_view, 14> words = {"bisects", "bisector", "is", "are", "and", "to", "of", "the", "parallel",
+                                                         "perpendicular", "midpoint", "as", "since", "angle"};
+  std::string word;
+  for (const char c : text + " ") {
+    if (c >= 'a' && c <= 'z') {
+      word += c;
+      continue;
+    }
+    if (word.size() > 1 && std::find(words.begin(), words.end(), word) == words.end()) return false;
+    word.clear();
+  }
+  return true;
 }
 
 bool is_a_theorem_of_parallels(const Rule& rule) {
@@ -53,6 +71,24 @@ NamedRules named_rules(const std::vector<WorkReason>& reasons, const Names& name
       result.texts.push_back(written.text);
     }
   return result;
+}
+
+bool is_honest(const NamedRules& named, const Ground& ground) {
+  const Catalogue& catalogue = ground.options().catalogue;
+  for (std::size_t r = 0; r < named.reasons.size(); ++r) {
+    const ReadReason& reason = named.reasons[r];
+    if (reason.kind == ReasonKind::given || reason.kind == ReasonKind::working) return true;
+    const bool defines = reason.kind == ReasonKind::rule && !reason.rules.empty() &&
+                         std::all_of(reason.rules.begin(), reason.rules.end(), [&](RuleId rule) {
+                           return !is_cited(catalogue[rule]) || catalogue[rule].kind == RuleKind::definition;
+                         });
+    if (defines) return true;
+    const bool holds = !reason.places.empty() && std::all_of(reason.places.begin(), reason.places.end(), [&](const Phrase& place) {
+      return ground.claim(place).follows;
+    });
+    if (holds && says_places_only(named.texts[r])) return true;
+  }
+  return false;
 }
 
 bool places_fit(const NamedRules& named, const Support& support, const Ground& ground) {

@@ -20,6 +20,10 @@ struct NamedRules {
 
 NamedRules named_rules(const std::vector<WorkReason>& reasons, const Names& names, const Catalogue& catalogue, Register wording);
 
+// A reason that no theorem is needed for, and that says so: a given, arithmetic, a definition, or something that holds
+// ("LP bisects ∠KLM") and nothing beside it.
+bool is_honest(const NamedRules& named, const Ground& ground);
+
 // The lines, sides and triangles named with the reason are those at which the rule stands.
 bool places_fit(const NamedRules& named, const Support& support, const Ground& ground);
 // A rule about parallels was cited, and some reason says which lines are parallel; true where none was.

@@ -128,7 +128,7 @@ class PupilsWay {
     for (const Phrase& phrase : phrases) {
       const GroundClaim said = ground.claim(phrase);
       if (!said.meant || said.forms.empty()) return false;
-      SupportQuestion question{said.forms, {}, {{line.forms.empty() ? 0 : 1, line.forms, true}}, ground.options().allowed, true, false};
+      SupportQuestion question{said.forms, {}, {{line.forms.empty() ? 0 : 1, line.forms, true}}, ground.options().allowed, true, false, false};
       const auto one = support(ground, question, grounds_.budget());
       if (!one || one->lines.empty()) return false;
     }

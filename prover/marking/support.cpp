@@ -96,7 +96,8 @@ std::optional<Support> support(const Ground& ground, const SupportQuestion& ques
     const Instance& instance = ground.instance(i);
     const Rule& rule = ground.rule_of(i);
     const bool is_named = cites(question, instance.rule);
-    if (is_cited(rule) && !is_named && (question.only_named || !question.allowed[instance.rule.index()])) continue;
+    const bool barred = question.only_named && !(question.definitions_too && rule.kind == RuleKind::definition);
+    if (is_cited(rule) && !is_named && (barred || !question.allowed[instance.rule.index()])) continue;
     problem.candidates.push_back({instance.premises, instance.conclusions, weight_of_rule(rule, is_named)});
     instance_of.push_back(i);
   }

@@ -21,6 +21,7 @@ struct SupportQuestion {
   std::vector<SaidBefore> lines;
   std::vector<bool> allowed;          // by RuleId
   bool only_named = false;            // no other theorem or definition
+  bool definitions_too = false;       // of those not named, definitions all the same
   bool doubtful = false;              // some line may be wrong, or what is asked false
 };
 
