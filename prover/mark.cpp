@@ -70,8 +70,14 @@ Judgement mark(std::string_view problem, std::string_view further_work, const Ca
     said.claims = line.claims;
     if (!line.claims.empty()) statement.goals.push_back(std::move(said));
   }
+  // A claim that merely states a theorem is not shown by citing it, even where the class has no other way.
+  std::vector<std::string> set_aside = way.set_aside;
+  if (set_aside.empty() && !way.states.empty()) {
+    set_aside = {way.states};
+    take_away(resting_on(catalogue, *catalogue.find(way.states)), catalogue, way.options.allowed);
+  }
   Grounds grounds(statement, way.solved[0], drawn.more, way.options, options.budget);
-  judge({work, statement, goals, std::move(drawn.refused), std::move(drawn.points), way.set_aside}, grounds, way.options, judgement);
+  judge({work, statement, goals, std::move(drawn.refused), std::move(drawn.points), std::move(set_aside)}, grounds, way.options, judgement);
   return judgement;
 }
 

@@ -25,14 +25,6 @@ class Stopwatch {
   Budget::Clock::time_point last_ = Budget::Clock::now();
 };
 
-// Givens, additions and mere wording stay: without them no proof can be written down.
-void take_away(const std::vector<bool>& rules, const Catalogue& catalogue, std::vector<bool>& allowed) {
-  for (std::size_t i = 0; i < rules.size(); ++i) {
-    const Rule& rule = catalogue.rules[i];
-    if (rules[i] && !rule.meaning && rule.builtin != Builtin::given) allowed[i] = false;
-  }
-}
-
 // The theorem that the problem merely states: its whole proof is one citation, every given is among its premises, and
 // there are no points beside its own.
 std::optional<RuleId> merely_stated(const Statement& statement, const Answer& answer, const Catalogue& catalogue) {
@@ -98,6 +90,13 @@ bool refused(const std::vector<Statement>& statements, const std::vector<Solved>
 
 }  // namespace
 
+void take_away(const std::vector<bool>& rules, const Catalogue& catalogue, std::vector<bool>& allowed) {
+  for (std::size_t i = 0; i < rules.size(); ++i) {
+    const Rule& rule = catalogue.rules[i];
+    if (rules[i] && !rule.meaning && rule.builtin != Builtin::given) allowed[i] = false;
+  }
+}
+
 std::optional<RuleId> named_rule(const std::string& id, const Catalogue& catalogue, std::vector<Diagnostic>& diagnostics) {
   const auto rule = catalogue.find(id);
   if (rule) return rule;
@@ -119,7 +118,7 @@ Walked walk(std::string_view source, const Catalogue& catalogue, const ProveOpti
 Walked walk(ProblemText text, const Catalogue& catalogue, const ProveOptions& options) {
   Stopwatch watch;
   const std::optional<Measure> measure = measure_from(options.measure);
-  Walked result{std::move(text), {}, {catalogue, {}, measure.value_or(Measure::classroom), options.wording, false}, {}, {}, {}, {}, 0, false};
+  Walked result{std::move(text), {}, {catalogue, {}, measure.value_or(Measure::classroom), options.wording, false}, {}, {}, {}, {}, {}, 0, false};
   Answer& answer = result.answer;
   answer.diagnostics = result.text.diagnostics;
   result.options.allowed = allowed_rules(result.text, catalogue, options, answer.diagnostics);
@@ -156,6 +155,7 @@ Walked walk(ProblemText text, const Catalogue& catalogue, const ProveOptions& op
   fill_answer(statements, result.solved, result.options, answer);
   // A claim that says no more than a theorem of the catalogue is not proved by citing that theorem, if it can be helped.
   if (const auto stated = statements.size() == 1 ? merely_stated(statements[0], answer, catalogue) : std::nullopt) {
+    result.states = catalogue[*stated].id;
     AttemptOptions earlier = result.options;
     take_away(resting_on(catalogue, *stated), catalogue, earlier.allowed);
     Answer again = answer;

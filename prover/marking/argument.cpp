@@ -152,13 +152,16 @@ class Argument {
       std::set<int> needed(end->lines.begin(), end->lines.end());
       for (const int n : end->lines) needed.merge(behind(n));
       // A line that cites nothing says what stands there already in another form; it leads on, whatever algebra could do without.
+      std::set<int> citing;
+      for (const LineClaim& claim : claims_)
+        if (cites(claim)) citing.insert(line_of(claim).number);
       for (const LineClaim& claim : claims_)
         if (line_of(claim).status == LineStatus::right && !cites(claim)) {
           needed.insert(line_of(claim).number);
           needed.merge(behind(line_of(claim).number));
         }
       for (JudgedLine& line : lines_)
-        if (line.status == LineStatus::right && !needed.contains(line.number)) {
+        if (line.status == LineStatus::right && citing.contains(line.number) && !needed.contains(line.number)) {
           line.status = LineStatus::not_needed;
           line.remark = remark_for(line);
         }

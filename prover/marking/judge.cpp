@@ -161,7 +161,7 @@ class Judge {
     if (carried) {
       judged.status = LineStatus::follows_from_error;
       judged.stated = true;
-      judged.reasoned = first->carried->missing.empty();
+      judged.reasoned = first->carried->missing_theorems == 0;
       judged.lacks = judged.reasoned ? ReasonLack::nothing : ReasonLack::absent;
       judged.uses = first->carried->lines;
       std::erase(judged.uses, judged.number);
@@ -251,7 +251,7 @@ class Judge {
       judged.gap = 0;
       judged.would_do.clear();
       judged.bridge.clear();
-      settle_cited(judged, named, findings, {used, fits, lines, given && !arithmetic_only, i});
+      settle_cited(judged, named, findings, {used, fits, lines, given && !arithmetic_only, arithmetic_only, i});
     } else {
       judged.gap = 0;
       settle_uncited(judged, named, used);
@@ -282,7 +282,7 @@ class Judge {
   }
 
   struct Cited {
-    bool used, fits, lines, given;
+    bool used, fits, lines, given, arithmetic;
     std::size_t line;
   };
 
@@ -292,6 +292,11 @@ class Judge {
     judged.status = LineStatus::right;
     if (how.used) {
       if (!how.fits) return refuse_reason(judged, LineStatus::wrong_reason, ReasonLack::other);
+      if (names_what_follows(how.line, named)) {
+        judged.mistake_name = "the theorem named where its converse is used";
+        judged.mistake = "theorem-for-converse";
+        return refuse_reason(judged, LineStatus::wrong_reason, ReasonLack::other);
+      }
       if (named.nickname) {
         judged.would_do = accepted_of(named);
         return refuse_reason(judged, LineStatus::reason_not_accepted, ReasonLack::nickname);
@@ -309,6 +314,7 @@ class Judge {
       judged.status = LineStatus::given;
       return;
     }
+    if (how.arithmetic) return;
     // It follows without the rule that is named: by what stands before alone. Does the rule give it, too?
     if (named.any && !is_honest(named, grounds_.at(findings[0].ground)) && !named_gives(named, findings)) {
       refuse_reason(judged, LineStatus::wrong_reason, ReasonLack::other);
@@ -320,6 +326,19 @@ class Judge {
     }
   }
 
+  // "alt ∠s; KQ ∥ LM" for KQ ∥ LM itself: a converse names the angles, never the lines.
+  bool names_what_follows(std::size_t i, const NamedRules& named) const {
+    const Ground& ground = grounds_.at(0);
+    for (const Phrase& claim : task_.work.lines[i].claims) {
+      if (claim.predicate != Predicate::parallel) continue;
+      const std::vector<Form> forms = ground.claim(claim).forms;
+      for (const ReadReason& reason : named.reasons)
+        for (const Phrase& place : reason.places)
+          if (place.predicate == Predicate::parallel && ground.claim(place).forms == forms) return true;
+    }
+    return false;
+  }
+
   // The rules named give the line from the givens and those earlier lines that do not say it already.
   bool named_gives(const NamedRules& named, const std::vector<Finding>& findings) {
     for (const Finding& f : findings) {
@@ -327,17 +346,13 @@ class Judge {
       const Ground& ground = grounds_.at(f.ground);
       const GroundClaim claim = ground.claim(f.link.phrase);
       if (claim.forms.empty()) continue;
+      // Earlier lines cost more than the rules named: what says the same already is passed over.
       std::vector<SaidBefore> lines = finder_.said(f.ground, false);
-      for (const bool all : {true, false}) {
-        std::vector<SaidBefore> some = lines;
-        std::erase_if(some, [&](const SaidBefore& s) {
-          return std::find(f.support->lines.begin(), f.support->lines.end(), s.number) != f.support->lines.end() && !all;
-        });
-        std::erase_if(some, [&](const SaidBefore& s) { return s.number == judgement_.lines.back().number; });
-        SupportQuestion question{claim.forms, named.named, std::move(some), options_.allowed, true, false, false};
-        const auto one = support(ground, question, grounds_.budget());
-        if (one && !one->named.empty()) return true;
-      }
+      std::erase_if(lines, [&](const SaidBefore& s) { return s.number == judgement_.lines.back().number; });
+      for (SaidBefore& line : lines) line.shown = false;
+      SupportQuestion question{claim.forms, named.named, std::move(lines), options_.allowed, true, true, false};
+      const auto one = support(ground, question, grounds_.budget());
+      if (one && !one->named.empty()) return true;
     }
     return false;
   }

@@ -27,7 +27,7 @@ bool stands_at(const Phrase& place, const Instance& instance, const Ground& grou
 
 // No word but those that say a fact about named points.
 bool says_places_only(const std::string& text) {
-  static const std::array<std::string_view, 14> words = {"bisects", "bisector", "is", "are", "and", "to", "of", "the", "parallel",
+  static const std::array<std::string_view, 17> words = {"because", "bisect", "both", "bisects", "bisector", "is", "are", "and", "to", "of", "the", "parallel",
                                                          "perpendicular", "midpoint", "as", "since", "angle"};
   std::string word;
   for (const char c : text + " ") {
@@ -79,12 +79,13 @@ bool is_honest(const NamedRules& named, const Ground& ground) {
     const ReadReason& reason = named.reasons[r];
     if (reason.kind == ReasonKind::given || reason.kind == ReasonKind::working) return true;
     const bool defines = reason.kind == ReasonKind::rule && !reason.rules.empty() &&
-                         std::all_of(reason.rules.begin(), reason.rules.end(), [&](RuleId rule) {
-                           return !is_cited(catalogue[rule]) || catalogue[rule].kind == RuleKind::definition;
-                         });
+                         (!is_cited(catalogue[reason.rules[0]]) || catalogue[reason.rules[0]].kind == RuleKind::definition);
     if (defines) return true;
     const bool holds = !reason.places.empty() && std::all_of(reason.places.begin(), reason.places.end(), [&](const Phrase& place) {
-      return ground.claim(place).follows;
+      const Meaning meaning = meaning_of(place, ground.arrangement(), ground.unknowns());
+      return !meaning.degenerate && !meaning.forms.empty() && std::all_of(meaning.forms.begin(), meaning.forms.end(), [&](const Form& form) {
+        return ground.saturation().closure.entails(form);
+      });
     });
     if (holds && says_places_only(named.texts[r])) return true;
   }
