@@ -21,6 +21,11 @@ class Crediting {
 
   Credits run() {
     for (line_ = 0; line_ < judgement_.lines.size(); ++line_) read(judgement_.lines[line_]);
+    // What nothing needs may still be the only line that states a step.
+    for (line_ = 0; line_ < judgement_.lines.size(); ++line_)
+      if (const JudgedLine& line = judgement_.lines[line_]; line.status == LineStatus::not_needed && !line.steps.empty())
+        state(line, Level::full, true);
+    if (judgement_.complete && judgement_.first_break.empty()) credit_what_lies_between();
     note_crossed_out();
     return std::move(result_);
   }
@@ -32,6 +37,7 @@ class Crediting {
   void note(const char* text) { result_.notes[line_] = text; }
 
   void read(const JudgedLine& line) {
+    if (line.status == LineStatus::assumes_the_claim || line.status == LineStatus::circular || rests_on_assumed(line)) assumed_.push_back(line.number);
     switch (line.status) {
       case LineStatus::remark:
       case LineStatus::crossed_out:
@@ -39,6 +45,8 @@ class Crediting {
       case LineStatus::not_needed: return;
       case LineStatus::right:
       case LineStatus::right_no_reason:
+        // What rests on what is to be shown shows nothing (ZA5: to assume the answer is not acceptable).
+        return state(line, line.stated && !rests_on_assumed(line) ? Level::full : Level::none, true);
       case LineStatus::wrong_reason:
       case LineStatus::reason_not_accepted:
       case LineStatus::given:
@@ -55,6 +63,31 @@ class Crediting {
         if (policy().arithmetic_slip == Slip::accuracy_only) return state(line, Level::slip, true);
         return state(line, Level::none, false);
       case LineStatus::false_line: return read_false(line);
+    }
+  }
+
+  // Lines use earlier ones only, so one look at each is enough.
+  bool rests_on_assumed(const JudgedLine& line) const {
+    return std::any_of(line.uses.begin(), line.uses.end(), [&](int use) { return std::count(assumed_.begin(), assumed_.end(), use) > 0; });
+  }
+
+  // Each line follows and the end is reached: then a step that no line states was passed through by one that rests on it, or
+  // was not needed on this pupil's way. What counts is that each line follows.
+  void credit_what_lies_between() {
+    int last = -1;
+    for (const StepCredit& c : result_.steps) last = std::max(last, c.line);
+    for (int n = closing_; n >= 1; --n) {
+      if (credit(n).level != Level::none) continue;
+      int by = -1;
+      for (int later = n + 1; later <= closing_; ++later)
+        if (std::count(step(later).uses.begin(), step(later).uses.end(), n) && credit(later).line >= 0 && (by < 0 || credit(later).line < by))
+          by = credit(later).line;
+      if (by < 0) by = last;
+      if (by < 0) return;
+      credit(n).level = Level::full;
+      credit(n).line = by;
+      const JudgedLine& line = judgement_.lines[static_cast<std::size_t>(by)];
+      if (line.status == LineStatus::right && line.reasoned) credit(n).reason = by;
     }
   }
 
@@ -228,7 +261,8 @@ class Crediting {
   Credits result_;
   std::size_t line_ = 0;
   bool went_wrong_ = false, first_error_ = false, miscopied_ = false;
-  bool stopped_ = false;  // an angle that cannot be
+  std::vector<int> assumed_;  // lines that take for granted what is to be shown, and those that rest on them
+  bool stopped_ = false;      // an angle that cannot be
 };
 
 }  // namespace

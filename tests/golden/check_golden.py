@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Compares pages with the approved ones beside this file, byte by byte: of the examples in all three layouts and with their
-ways, the reports on the worksheet, and the proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
+ways, the reports on the worksheet, pupils' work marked, and the proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
 
     python3 tests/golden/check_golden.py [--update] build/anglewright
 
@@ -15,6 +15,7 @@ HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
 BOARD = {"txt": ["prove"]}
 REPORT = {"txt": ["solvable"]}
+MARKED = {"txt": ["mark"], "pupil.txt": ["mark", "--copy", "pupil"]}
 PAGES = {**BOARD, "paragraph.txt": ["prove", "--layout", "paragraph"], "md": ["prove", "--format", "markdown"],
          "ways.txt": ["ways"], "ways.md": ["ways", "--variants", "--format", "markdown"]}
 
@@ -25,6 +26,9 @@ def problems():
         yield example, PAGES, HERE
     for problem in sorted((ROOT / "frontend" / "examples" / "worksheet").glob("*.aw")):
         yield problem, REPORT, HERE / "worksheet"
+    for work in sorted((HERE / "mark").glob("*.aw")):
+        scheme = work.stem.rsplit("-", 1)[1]  # also the register
+        yield work, {page: [*options, "--wording", scheme] for page, options in MARKED.items()}, HERE / "mark"
     for figure in sorted((HERE / "figures").glob("*.aw")):
         yield figure, BOARD, HERE / "figures"
 

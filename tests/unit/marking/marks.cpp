@@ -293,6 +293,25 @@ TEST_CASE("a wrong line that is put right later costs nothing", "[marking][marks
   CHECK(by_line(work.marks("sa", {line(LineStatus::false_line, "∠LKQ = 53°"), alternate(), base_angles(), answer()})) == "0/0 1/1 1/1 1/1");
 }
 
+TEST_CASE("a way of one's own: when each line follows and the end is reached, the marks are full", "[marking][marks]") {
+  Work work;
+  const JudgedLine own = line(LineStatus::right, "∠KQL = ∠KLQ and ∠KQL + ∠KLQ = 128°", {3}, {3});
+  CHECK(work.marks("sa", {own}).awarded < 3);  // the end was not reached
+  work.complete = true;
+  CHECK(work.marks("sa", {own}).awarded == 3);
+  CHECK(by_line(work.marks("sa", {alternate(), line(LineStatus::right_no_reason, "∠KLQ = 64°", {3})})) == "1/1 1/2");  // and a reason short
+}
+
+TEST_CASE("what rests on what is to be shown earns nothing", "[marking][marks]") {
+  // ZA5: to assume an answer in order to solve is not acceptable.
+  const Work work;
+  JudgedLine assumed = line(LineStatus::assumes_the_claim, "∠KLQ = 64°"), after = base_angles();
+  after.uses = {1};
+  CHECK(work.marks("sa", {assumed, after}).awarded == 0);
+  after.uses.clear();
+  CHECK(work.marks("sa", {assumed, after}).awarded == 1);
+}
+
 TEST_CASE("a line drawn earns its mark where the way needs it", "[marking][marks]") {
   Work work;
   work.way.steps.insert(work.way.steps.begin(), way_step(1, "Join KQ", "construction", "join two points"));
