@@ -25,11 +25,11 @@ const Goal* goal_of(const AnswerProof& proof, const Statement& statement) {
 }
 
 // Steps of a way that the pupil's lines say, told by what they speak of: for ways that the judge has not looked at.
-std::set<int> said_by(const std::vector<JudgedLine>& lines, const AnswerProof& way, const Names& names) {
+std::set<int> said_by(const std::vector<JudgedLine>& lines, const AnswerProof& way, ClaimReader& reader) {
   std::set<int> said;
   for (const AnswerStep& step : way.steps)
     for (const JudgedLine& line : lines)
-      if (line.stated && (same_claim(step.claim, line.read_as, names) || same_claim(step.relation, line.read_as, names))) said.insert(step.n);
+      if (line.stated && (same_claim(step.claim, line.read_as, reader) || same_claim(step.relation, line.read_as, reader))) said.insert(step.n);
   return said;
 }
 
@@ -50,6 +50,21 @@ std::optional<Ladder> ladder_from(const Judgement& judged, const Statement& stat
   return ladder_of(climb);
 }
 
+// The proofs of one claim in one case, one for each idea.
+std::vector<std::vector<const AnswerProof*>> by_claim(const Answer& answer) {
+  std::vector<std::vector<const AnswerProof*>> groups;
+  const AnswerProof* last = nullptr;
+  for (const AnswerProof& proof : answer.proofs) {
+    const bool same = last && last->goal == proof.goal && last->case_name == proof.case_name;
+    if (!same) groups.emplace_back();
+    if (!same || proof.idea != last->idea) groups.back().push_back(&proof);
+    last = &proof;
+  }
+  return groups;
+}
+
+bool is_climbable(const Answer& answer) { return answer.verdict == Verdict::proved && !has_error(answer.diagnostics); }
+
 }  // namespace
 
 Hints hint(std::string_view text, const Catalogue& catalogue, const HintOptions& options) {
@@ -57,55 +72,48 @@ Hints hint(std::string_view text, const Catalogue& catalogue, const HintOptions&
   const ProblemText problem = parse_problem(text);
   const bool has_work = !options.done.empty() || std::any_of(problem.other_lines.begin(), problem.other_lines.end(),
                                                              [](const OtherLine& line) { return line.keyword == "work"; });
-  const bool wants_ways = options.every_way || options.way || options.worth;
-  std::vector<Statement> statements;
+  const bool chooses_way = options.every_way || options.way;
+  ProveOptions with_ways = options.prove;
+  if ((chooses_way || options.worth) && !with_ways.ways) with_ways.ways = WaysOptions();
+
   if (has_work) {
     Judgement judged = mark(text, options.done, catalogue, options.prove);
-    hints.answer = judged.problem;
     hints.lines = judged.lines;
     hints.complete = judged.complete;
-    if (hints.answer.verdict != Verdict::proved || has_error(hints.answer.diagnostics)) return hints;
-    statements = statements_of(read_work(text, options.done).problem);  // with what the pupil drew
-    if (!wants_ways)
-      if (auto ladder = ladder_from(judged, statements.front(), catalogue, options.prove.wording)) {
-        hints.ladders.push_back(std::move(*ladder));
-        return hints;
+    const Statement statement = statements_of(read_work(text, options.done).problem).front();  // with what the pupil drew
+    std::optional<Ladder> ladder;
+    if (!chooses_way && is_climbable(judged.problem)) ladder = ladder_from(judged, statement, catalogue, options.prove.wording);
+    hints.answer = std::move(judged.problem);
+    if (!is_climbable(hints.answer)) return hints;
+    if (ladder) {
+      hints.ladders.push_back(std::move(*ladder));
+      if (options.worth) {
+        const Answer ways = prove(text, catalogue, with_ways);
+        if (const auto groups = by_claim(ways); groups.size() == 1) {
+          ClaimReader reader(statement, ways.figures);
+          count_open_ways(groups[0], catalogue, reader, hints.ladders[0]);
+        }
       }
+      return hints;
+    }
   }
-  if (!has_work || wants_ways) {
-    ProveOptions prove_options = options.prove;
-    if (wants_ways && !prove_options.ways) prove_options.ways = WaysOptions();
-    hints.answer = prove(text, catalogue, prove_options);
-    if (hints.answer.verdict != Verdict::proved || has_error(hints.answer.diagnostics)) return hints;
-    if (!has_work) statements = statements_of(problem);
-  }
+  if (!has_work || chooses_way || options.worth) hints.answer = prove(text, catalogue, with_ways);
+  if (!is_climbable(hints.answer)) return hints;
 
-  // Of one claim in one case: its ways, or its one proof.
-  std::size_t first = 0;
-  while (first < hints.answer.proofs.size()) {
-    std::vector<const AnswerProof*> group;
-    const AnswerProof& leader = hints.answer.proofs[first];
-    std::size_t end = first;
-    while (end < hints.answer.proofs.size() && hints.answer.proofs[end].goal == leader.goal &&
-           hints.answer.proofs[end].case_name == leader.case_name)
-      ++end;
-    for (std::size_t i = first; i < end; ++i)
-      if (i == first || hints.answer.proofs[i].idea != hints.answer.proofs[i - 1].idea) group.push_back(&hints.answer.proofs[i]);
-    first = end;
-    const Statement& statement = statement_of(leader, statements);
-    const Goal* goal = goal_of(leader, statement);
+  const std::vector<Statement> statements = statements_of(problem);
+  for (const std::vector<const AnswerProof*>& group : by_claim(hints.answer)) {
+    const Statement& statement = statement_of(*group.front(), statements);
+    const Goal* goal = goal_of(*group.front(), statement);
     if (!goal) continue;
+    ClaimReader reader(statement, hints.answer.figures);
     for (std::size_t w = 0; w < group.size(); ++w) {
       const int number = static_cast<int>(w) + 1;
       if (options.way ? *options.way != number : !options.every_way && number > 1) continue;
-      const Climb climb{statement, *goal, hints.answer, *group[w], catalogue, options.prove.wording,
-                        said_by(hints.lines, *group[w], statement.names), hints.lines};
-      Ladder ladder = ladder_of(climb);
-      if (wants_ways) {
-        ladder.way = number;
-        ladder.ways = static_cast<int>(group.size());
-      }
-      if (options.worth) count_open_ways(group, statement, ladder);
+      Ladder ladder = ladder_of({statement, *goal, hints.answer, *group[w], catalogue, options.prove.wording,
+                                 said_by(hints.lines, *group[w], reader), hints.lines});
+      if (chooses_way) ladder.way = number;
+      if (with_ways.ways) ladder.ways = static_cast<int>(group.size());
+      if (options.worth) count_open_ways(group, catalogue, reader, ladder);
       hints.ladders.push_back(std::move(ladder));
     }
   }

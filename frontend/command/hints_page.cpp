@@ -25,7 +25,7 @@ std::string heading_of(const Ladder& ladder, const Hints& hints, bool says_title
   if (differs(&Ladder::way)) parts.push_back(fmt::format("{} {}", parts.empty() ? "Way" : "way", ladder.way));
   std::string text;
   for (const std::string& part : parts) text += (text.empty() ? "" : ", ") + part;
-  if (says_title && !ladder.title.empty()) text += (text.empty() ? "Ladder " : " ") + ladder.title;
+  if (says_title && !ladder.title.empty()) text += (text.empty() ? "Hints for the proof" : ", the proof") + std::string(ladder.title.starts_with("by ") ? " " : ": ") + ladder.title;
   return text;
 }
 

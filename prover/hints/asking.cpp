@@ -40,7 +40,7 @@ HintSentences asking_about_lines(const Climb& climb, const AnswerStep& step) {
     const bool uses = std::any_of(lines.begin(), lines.end(), [&](const auto& l) { return holds_both(points, l[0], l[1]); });
     const std::string fact = name_of_fact(climb, later);
     if (!uses || fact.empty()) continue;
-    ask.kind = "Which points must be joined before you can use this fact: " + fact + "?";
+    ask.kind = "You will want this fact: " + fact + ". Which points must be joined first?";
     break;
   }
   if (lines.empty()) return ask;
@@ -81,7 +81,7 @@ std::string eliminated(const Climb& climb, const AnswerStep& step) {
 HintSentences asking_about_working(const Climb& climb, const AnswerStep& step) {
   HintSentences ask;
   if (step.rule == "let") {
-    ask.where = "Several angles here hang on a single one. Which would you call by a letter?";
+    ask.where = "Several angles here depend on a single one. Which would you call by a letter?";
     return ask;
   }
   if (step.reason == "as shown") {
@@ -102,10 +102,9 @@ HintSentences asking_about_working(const Climb& climb, const AnswerStep& step) {
 // "HJ bisects ∠GHF" for a reason: what is added up hangs on a given, and the given is what to look for.
 HintSentences asking_about_given_parts(const Climb& climb, const AnswerStep& step) {
   HintSentences ask = step.ask;
-  const auto quantities = maths_of(step.claim, climb.statement.names).quantities;
-  if (quantities.empty()) return ask;
-  ask.where = "Which given tells you about the parts of " + quantities.front() + "?";
-  ask.kind = "How large are the parts beside the whole?";
+  const auto whole = maths_of(step.ask.where, climb.statement.names).quantities;
+  ask.where = whole.size() == 1 ? "Which given tells you about the parts of " + whole.front() + "?" : "Which given tells you about parts of a whole?";
+  ask.kind = "How do these parts compare with the whole?";
   ask.places.clear();
   return ask;
 }

@@ -13,10 +13,17 @@ namespace prover {
 
 namespace {
 
+// What the goal comes to; where several are asked for, the proof of each ends with its own.
+std::string value_of(const Climb& climb) {
+  if (climb.statement.goals.size() == 1 || climb.goal.kind != GoalKind::find || !climb.goal.in_terms_of.empty()) return climb.answer.value;
+  const auto numbers = maths_of(climb.way.steps.back().claim, climb.statement.names).numbers;
+  return numbers.empty() ? std::string() : numbers.back().value.to_string();
+}
+
 class Builder {
  public:
   explicit Builder(const Climb& climb)
-      : climb_(climb), guard_(climb.statement, climb.goal, climb.answer.value, climb.answer.figures) {}
+      : climb_(climb), guard_(climb.statement, climb.goal, value_of(climb), climb.answer.figures) {}
 
   Ladder build() {
     ladder_.goal = climb_.way.goal;
@@ -27,11 +34,10 @@ class Builder {
     if (climb_.done.empty() && !open.empty())
       for (const std::string& sentence : route_sentences(climb_)) ask(RungKind::look_again, sentence);
     for (std::size_t i = 0; i < open.size(); ++i) {
-      const bool first = i == 0;
       const std::optional<Telling> telling = i + 1 < open.size() ? tellable(*open[i]) : std::nullopt;
-      ask_before(*open[i], first, !telling);
+      ask_before(*open[i], !telling);
       if (!telling) {
-        for (std::size_t k = i + 1; k < open.size(); ++k) ask_before(*open[k], false, true);
+        for (std::size_t k = i + 1; k < open.size(); ++k) ask_before(*open[k], true);
         const std::vector<const AnswerStep*> rest(open.begin() + static_cast<std::ptrdiff_t>(i), open.end());
         tell(RungKind::answer, *open[i], joined_telling(rest));
         break;
@@ -60,7 +66,6 @@ class Builder {
       if (climb_.done.contains(step.n)) {
         guard_.told(step.claim);
         named_.insert(step.rule);
-        used_givens_.insert(step.givens.begin(), step.givens.end());
       } else if (!is_printed(climb_, step)) {
         open.push_back(&step);
       }
@@ -89,7 +94,7 @@ class Builder {
   }
 
   // Where the pupil stands every grade is offered; of the later steps, whose kind is known by now, the more telling ones.
-  void ask_before(const AnswerStep& step, bool first, bool last) {
+  void ask_before(const AnswerStep& step, bool last) {
     const HintSentences sentences = asking_about(climb_, step);
     const std::string fact = name_of_fact(climb_, step);
     const bool again = !fact.empty() && named_.contains(step.rule);
@@ -101,7 +106,10 @@ class Builder {
       return;
     }
     ask(RungKind::where, sentences.where, &step);
-    if (first || fact.empty()) ask(RungKind::kind, sentences.kind, &step);
+    if (fact.empty() || !kind_asked_) {
+      ask(RungKind::kind, sentences.kind, &step);
+      kind_asked_ = kind_asked_ || !fact.empty();
+    }
     if (!fact.empty()) ask(RungKind::fact, "The fact you need: " + fact + ".", &step);
     if (!last) ask(RungKind::places, sentences.places, &step);
   }
@@ -116,13 +124,13 @@ class Builder {
     rung.step = step.n;
     ladder_.rungs.push_back(std::move(rung));
     guard_.told(telling.claim);
-    used_givens_.insert(step.givens.begin(), step.givens.end());
   }
 
   const Climb& climb_;
   LeakGuard guard_;
   Ladder ladder_;
-  std::set<std::string> named_, used_givens_;
+  std::set<std::string> named_;  // rules that were named or told
+  bool kind_asked_ = false;
 };
 
 // DESIGN's step: a cited theorem, definition or construction. Adding what lies side by side is free.

@@ -2,38 +2,11 @@
 
 #include <algorithm>
 
-#include "prover/statement/figure_text.hpp"
 #include "prover/statement/meaning.hpp"
 
 namespace prover {
 
 namespace {
-
-constexpr std::size_t most_points_to_join = 14;
-
-Coordinates coordinates_of(const AnswerFigure& figure, const Names& names) {
-  Coordinates points(names.points.size());
-  for (std::size_t i = 0; i < points.size(); ++i)
-    if (const auto found = figure.points.find(names.points[i]); found != figure.points.end())
-      points[i] = {found->second.first, found->second.second};
-  return points;
-}
-
-// Every two points may be joined by a proof, and a sentence may then speak of angles there.
-Arrangement arranged(const Statement& statement, const std::vector<AnswerFigure>& figures) {
-  const bool all_placed = std::none_of(statement.hidden.begin(), statement.hidden.end(), [](bool hidden) { return hidden; });
-  std::vector<Coordinates> views;
-  if (all_placed)
-    for (const AnswerFigure& figure : figures)
-      if (figure.points.size() == statement.names.points.size()) views.push_back(coordinates_of(figure, statement.names));
-  Arrangement arrangement(figure_text(statement), std::move(views));
-  if (statement.names.points.size() <= most_points_to_join)
-    for (std::size_t i = 0; i < arrangement.point_count(); ++i)
-      for (std::size_t j = i + 1; j < arrangement.point_count(); ++j)
-        arrangement.join(PointId(static_cast<std::int64_t>(i)), PointId(static_cast<std::int64_t>(j)));
-  arrangement.freeze();
-  return arrangement;
-}
 
 // The number itself as a size: the constants of sums are none ("= 180°"), nor are factors.
 bool is_sum_constant(const Rational& number) { return number == Rational(180) || number == Rational(360); }
@@ -42,44 +15,31 @@ bool is_sum_constant(const Rational& number) { return number == Rational(180) ||
 
 LeakGuard::LeakGuard(const Statement& statement, const Goal& goal, const std::string& value,
                      const std::vector<AnswerFigure>& figures)
-    : statement_(statement), arrangement_(arranged(statement, figures)) {
+    : reader_(statement, figures) {
   if (goal.kind == GoalKind::find) {
     std::vector<PointId> identity;
-    for (std::size_t i = 0; i < arrangement_.point_count(); ++i) identity.emplace_back(static_cast<std::int64_t>(i));
+    for (std::size_t i = 0; i < arrangement().point_count(); ++i) identity.emplace_back(static_cast<std::int64_t>(i));
     bool degenerate = false;
-    Form asked = form_of(goal.claims[0].relation.expressions[0], identity, arrangement_, unknowns_, degenerate);
+    Form asked = form_of(goal.claims[0].relation.expressions[0], identity, arrangement(), unknowns(), degenerate);
     if (!degenerate && !asked.terms.empty()) asked_ = std::move(asked);
     value_ = Rational::parse(value);
   } else {
     for (const Phrase& claim : goal.claims)
-      for (const Form& form : meaning_of(claim, arrangement_, unknowns_).forms) goal_.push_back(form.normalised());
+      for (const Form& form : meaning_of(claim, arrangement(), unknowns()).forms) goal_.push_back(form.normalised());
   }
   const auto note = [&](const std::string& text) {
-    for (const SentenceNumber& number : maths_of(text, statement_.names).numbers) question_.insert(number.value);
+    for (const SentenceNumber& number : maths_of(text, reader_.statement().names).numbers) question_.insert(number.value);
   };
   note(goal.text);
   for (const Given& given : statement.givens) {
     note(given.text);
-    for (const Form& form : meaning_of(given.phrase, arrangement_, unknowns_).forms)
-      if (form.terms.size() == 1 && !is_fact(form, unknowns_)) known_.add(form);
+    for (const Form& form : meaning_of(given.phrase, arrangement(), unknowns()).forms)
+      if (form.terms.size() == 1 && !is_fact(form, unknowns())) known_.add(form);
   }
-}
-
-std::vector<Form> LeakGuard::forms_of(const std::string& relation) {
-  Names names = statement_.names;
-  std::vector<Diagnostic> diagnostics;
-  std::vector<Form> forms;
-  for (const Phrase& phrase : parse_phrases(relation, names, diagnostics)) {
-    if (has_error(diagnostics) || names.points.size() != statement_.names.points.size()) return {};
-    const Meaning meaning = meaning_of(phrase, arrangement_, unknowns_);
-    for (const Form& form : meaning.forms)
-      if (!form.terms.empty()) forms.push_back(form);
-  }
-  return forms;
 }
 
 std::optional<Form> LeakGuard::form_of_quantity(const std::string& text) {
-  std::vector<Form> forms = forms_of(text + " = 1");
+  std::vector<Form> forms = reader_.forms_of(text + " = 1");
   if (forms.size() != 1) return std::nullopt;
   forms[0].constant = 0;
   return forms[0];
@@ -119,13 +79,13 @@ std::optional<std::string> LeakGuard::leak_by_number(const SentenceMaths& maths,
 }
 
 std::optional<std::string> LeakGuard::leak(std::string_view sentence, Told told) {
-  const SentenceMaths maths = maths_of(sentence, statement_.names);
+  const SentenceMaths maths = maths_of(sentence, statement().names);
   std::vector<Form> forms;
   for (const std::string& relation : maths.relations)
-    for (Form& form : forms_of(relation)) forms.push_back(std::move(form));
+    for (Form& form : reader_.forms_of(relation)) forms.push_back(std::move(form));
   std::set<Rational> sizes;  // that the sentence is the first to give to something
   for (const Form& form : forms)
-    if (form.terms.size() == 1 && !is_fact(form, unknowns_) && !known_.value(form.terms[0].first))
+    if (form.terms.size() == 1 && !is_fact(form, unknowns()) && !known_.value(form.terms[0].first))
       sizes.insert(-form.constant / form.terms[0].second);
   if (auto found = leak_by_number(maths, told, sizes)) return found;
   if (std::any_of(forms.begin(), forms.end(), [&](const Form& form) { return is_goal(form); })) return "the relation that is asked for";
@@ -135,9 +95,9 @@ std::optional<std::string> LeakGuard::leak(std::string_view sentence, Told told)
     for (const std::string& quantity : maths.quantities) {
       const auto form = form_of_quantity(quantity);
       if (!form || form->terms.empty()) continue;
-      const bool angle = unknowns_[form->terms[0].first].kind == UnknownKind::angle;
+      const bool angle = unknowns()[form->terms[0].first].kind == UnknownKind::angle;
       const bool is_asked = asked_->terms.size() == 1 && form->terms[0].first == asked_->terms[0].first;
-      const bool same_kind = angle == (unknowns_[asked_->terms[0].first].kind == UnknownKind::angle);
+      const bool same_kind = angle == (unknowns()[asked_->terms[0].first].kind == UnknownKind::angle);
       asked |= is_asked;
       other |= !is_asked && same_kind;
     }
@@ -147,11 +107,11 @@ std::optional<std::string> LeakGuard::leak(std::string_view sentence, Told told)
 }
 
 void LeakGuard::told(std::string_view step) {
-  const SentenceMaths maths = maths_of(step, statement_.names);
+  const SentenceMaths maths = maths_of(step, statement().names);
   for (const SentenceNumber& number : maths.numbers) told_.insert(number.value);
   for (const std::string& relation : maths.relations)
-    for (const Form& form : forms_of(relation))
-      if (form.terms.size() == 1 && !is_fact(form, unknowns_)) known_.add(form);
+    for (const Form& form : reader_.forms_of(relation))
+      if (form.terms.size() == 1 && !is_fact(form, unknowns())) known_.add(form);
 }
 
 }  // namespace prover

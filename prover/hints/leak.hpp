@@ -13,10 +13,8 @@
 #include <vector>
 
 #include "prover/algebra/linear_system.hpp"
-#include "prover/fact/unknown.hpp"
-#include "prover/figure/arrangement.hpp"
+#include "prover/hints/claim_reader.hpp"
 #include "prover/hints/sentence_maths.hpp"
-#include "prover/verdict/answer.hpp"
 
 namespace prover {
 
@@ -24,7 +22,6 @@ enum class Told { hint, step };  // a sentence that asks or points, or the claim
 
 class LeakGuard {
  public:
-  // `figures`: how the points lie where the words leave it open; only which names mean the same angle depends on it.
   LeakGuard(const Statement& statement, const Goal& goal, const std::string& value, const std::vector<AnswerFigure>& figures);
 
   // Why the sentence may not be said below the last rung; nothing when it may.
@@ -34,14 +31,15 @@ class LeakGuard {
 
  private:
   std::optional<Form> form_of_quantity(const std::string& text);
-  std::vector<Form> forms_of(const std::string& relation);
   bool is_goal(const Form& form) const;
   bool settles_asked(const std::vector<Form>& forms) const;
   std::optional<std::string> leak_by_number(const SentenceMaths& maths, Told told, const std::set<Rational>& sizes) const;
 
-  const Statement& statement_;
-  Arrangement arrangement_;
-  UnknownTable unknowns_;
+  const Statement& statement() const { return reader_.statement(); }
+  const Arrangement& arrangement() const { return reader_.arrangement(); }
+  UnknownTable& unknowns() { return reader_.unknowns(); }
+
+  ClaimReader reader_;
   std::vector<Form> goal_;           // of `prove`
   std::optional<Form> asked_;        // of `find`
   std::optional<Rational> value_;

@@ -50,16 +50,32 @@ const Rule* last_rule(const Climb& climb) {
   return nullptr;
 }
 
+bool speaks_of_circle(const Climb& climb) {
+  return std::any_of(climb.statement.givens.begin(), climb.statement.givens.end(), [](const Given& given) {
+    const Predicate kind = given.phrase.predicate;
+    return kind == Predicate::circle || kind == Predicate::circle_cyclic || kind == Predicate::concyclic || kind == Predicate::concyclic_cyclic ||
+           kind == Predicate::diameter || kind == Predicate::tangent || kind == Predicate::tangent_circumcircle;
+  });
+}
+
+// Words in which the registers differ.
+const char* centre(const Climb& climb) { return climb.wording == Register::us ? "center" : "centre"; }
+std::string make_equal(const Climb& climb, bool angles) {
+  const bool us = climb.wording == Register::us;
+  return std::string("What kinds of fact make ") + (angles ? "angles " : us ? "segments " : "lengths ") + (us ? "congruent?" : "equal?");
+}
+
 std::string asking_for_angle(const Climb& climb, const std::string& angle) {
   const Rule* rule = last_rule(climb);
   const std::string topic = rule ? rule->topic : "";
   if (topic == "triangle" || topic == "congruence" || topic == "similarity")
     return "You want " + angle + ". Name the triangles it belongs to.";
-  if (topic == "parallel") return "You want " + angle + ". Which lines are its arms, and does one of them run beside another line?";
+  if (topic == "parallel") return "You want " + angle + ". Is one of its arms parallel to another line?";
   if (topic == "quadrilateral" || topic == "polygon") return "You want " + angle + ". Name the figure whose corner it is.";
-  if (topic == "inscribed" || topic == "chord" || topic == "tangent" || topic == "secant")
-    return "You want " + angle + ". Where is its corner: at the centre, on the circle, inside or outside?";
-  return "You want " + angle + ". Which angles lie beside it?";
+  if (topic == "point" || topic == "general") return "You want " + angle + ". Which angles lie beside it?";
+  if (speaks_of_circle(climb))
+    return "You want " + angle + ". Where is its corner: at the " + centre(climb) + ", on the circle, inside or outside?";
+  return "You want " + angle + ". Which figures have it as an angle?";
 }
 
 std::string asking_to_find(const Climb& climb) {
@@ -73,7 +89,7 @@ std::string asking_to_find(const Climb& climb) {
   }
   if (all.size() > 1) return "You want " + listed(all) + " taken together, and need not know each by itself. Where do they meet in one fact?";
   const Quantity& quantity = asked.terms[0].quantity;
-  if (std::holds_alternative<Number>(quantity)) return "You want " + all[0] + ". In which sizes of the figure does it stand?";
+  if (std::holds_alternative<Number>(quantity)) return "You want " + all[0] + ". Where in the figure does it stand?";
   if (std::holds_alternative<Segment>(quantity)) return "You want " + all[0] + ". Of which triangles is it a side?";
   if (std::get<Angle>(quantity).reflex) return "You want a reflex angle. Which smaller angle goes with it?";
   return asking_for_angle(climb, all[0]);
@@ -92,7 +108,7 @@ std::string asking_to_prove_relation(const Climb& climb, const Phrase& claim) {
       plain += term.coefficient.is_one() && !std::holds_alternative<One>(term.quantity);
     }
   if (terms == plain && plain == all.size() && claim.relation.expressions.size() == all.size())
-    return "Your last line will be about " + listed(all) + ". What kinds of fact make " + (angles ? "angles" : "lengths") + " equal?";
+    return "Your last line will be about " + listed(all) + ". " + make_equal(climb, angles);
   if (all.size() == 1) return "Your last line will be about " + all[0] + ". What kinds of fact tell the size of such " + (angles ? "an angle?" : "a length?");
   return "Your last line will tie " + listed(all) + " together. Which facts speak of several " + (angles ? "angles" : "lengths") + " at once?";
 }
@@ -132,9 +148,9 @@ std::string asking_to_prove(const Climb& climb, const Phrase& claim) {
     case Predicate::line_order:
       return "Your last line will say that points stand in one line. Which angles would have to fit together there?";
     case Predicate::bisects:
-      return last + "the two parts of " + "∠" + name(climb, p[1]) + name(climb, p[2]) + name(climb, p[3]) + ". What kinds of fact make angles equal?";
+      return last + "the two parts of " + "∠" + name(climb, p[1]) + name(climb, p[2]) + name(climb, p[3]) + ". " + make_equal(climb, true);
     case Predicate::midpoint:
-      return last + "the two parts of " + name(climb, p[1], p[2]) + ". What kinds of fact make lengths equal?";
+      return last + "the two parts of " + name(climb, p[1], p[2]) + ". " + make_equal(climb, false);
     case Predicate::parallelogram:
     case Predicate::rectangle:
     case Predicate::rhombus:

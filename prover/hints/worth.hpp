@@ -3,13 +3,14 @@
 #pragma once
 #include <vector>
 
+#include "prover/hints/claim_reader.hpp"
 #include "prover/hints/ladder.hpp"
 
 namespace prover {
 
-// Whether two claims speak of the same sizes, each once: "∠VWX = ∠RVW = 64°" and "∠RVW = ∠XWV".
-bool same_claim(const std::string& a, const std::string& b, const Names& names);
+// Whether two claims tie the same sizes or facts together: "∠VWX = ∠RVW" and "∠RVW = ∠XWV".
+bool same_claim(const std::string& a, const std::string& b, ClaimReader& reader);
 
-void count_open_ways(const std::vector<const AnswerProof*>& ways, const Statement& statement, Ladder& ladder);
+void count_open_ways(const std::vector<const AnswerProof*>& ways, const Catalogue& catalogue, ClaimReader& reader, Ladder& ladder);
 
 }  // namespace prover

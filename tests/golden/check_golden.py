@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Compares pages with the approved ones beside this file, byte by byte: of the examples in all three layouts and with their
-ways, the reports on the worksheet, pupils' work marked, and the proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
+ways, the reports on the worksheet, pupils' work marked, the ladders of the problems in hints/, and the proofs of the figures in figures/ as they stand on the board. Each was read by one of us before it was approved.
 
     python3 tests/golden/check_golden.py [--update] build/anglewright
 
@@ -16,6 +16,8 @@ ROOT = HERE.parents[1]
 BOARD = {"txt": ["prove"]}
 REPORT = {"txt": ["solvable"]}
 MARKED = {"txt": ["mark"], "pupil.txt": ["mark", "--copy", "pupil"]}
+LADDER = {"txt": ["hints", "--all"]}
+REGISTERS = {f"{wording}.txt": ["hints", "--all", "--wording", wording] for wording in ("us", "uk", "sa")}
 PAGES = {**BOARD, "paragraph.txt": ["prove", "--layout", "paragraph"], "md": ["prove", "--format", "markdown"],
          "ways.txt": ["ways"], "ways.md": ["ways", "--variants", "--format", "markdown"]}
 
@@ -31,6 +33,10 @@ def problems():
         yield work, {page: [*options, "--wording", scheme] for page, options in MARKED.items()}, HERE / "mark"
     for figure in sorted((HERE / "figures").glob("*.aw")):
         yield figure, BOARD, HERE / "figures"
+    for problem in sorted((HERE / "hints").glob("*.aw")):
+        yield problem, LADDER, HERE / "hints"
+    for problem in sorted((HERE / "hints" / "registers").glob("*.aw")):
+        yield problem, REGISTERS, HERE / "hints" / "registers"
 
 
 def main():
