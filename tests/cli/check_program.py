@@ -9,7 +9,7 @@ from pathlib import Path
 
 import program
 
-CASES = ["cases_of_prove", "cases_of_answers", "cases_of_rules", "cases_of_ways", "cases_of_solvable", "cases_of_draw", "cases_of_mark"]
+CASES = ["cases_of_prove", "cases_of_answers", "cases_of_rules", "cases_of_ways", "cases_of_solvable", "cases_of_draw", "cases_of_hints", "cases_of_mark"]
 
 if __name__ == "__main__":
     program.PROGRAM = str(Path(sys.argv[1] if len(sys.argv) > 1 else program.ROOT / "build" / "anglewright").resolve())
