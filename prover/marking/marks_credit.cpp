@@ -25,7 +25,7 @@ class Crediting {
     for (line_ = 0; line_ < judgement_.lines.size(); ++line_)
       if (const JudgedLine& line = judgement_.lines[line_]; line.status == LineStatus::not_needed && !line.steps.empty())
         state(line, Level::full, true);
-    if (judgement_.complete && judgement_.first_break.empty()) credit_what_lies_between();
+    if (judgement_.complete && every_line_holds()) credit_what_lies_between();
     note_crossed_out();
     return std::move(result_);
   }
@@ -69,6 +69,12 @@ class Crediting {
   // Lines use earlier ones only, so one look at each is enough.
   bool rests_on_assumed(const JudgedLine& line) const {
     return std::any_of(line.uses.begin(), line.uses.end(), [&](int use) { return std::count(assumed_.begin(), assumed_.end(), use) > 0; });
+  }
+
+  bool every_line_holds() const {
+    return judgement_.first_break.empty() && std::none_of(judgement_.lines.begin(), judgement_.lines.end(), [](const JudgedLine& line) {
+      return line.status == LineStatus::wrong_reason || line.status == LineStatus::follows_from_error || (line.stated && !line.reasoned);
+    });
   }
 
   // Each line follows and the end is reached: then a step that no line states was passed through by one that rests on it, or

@@ -53,7 +53,7 @@ std::string remark_for(const JudgedLine& line) {
       if (line.mistake == "judged-by-eye") return "This is not so, though it may look so in a drawing.";
       if (line.mistake == "measured") return "This is not so; a measured value may come from an inexact drawing.";
       if (!line.mistake_name.empty()) return fmt::format("This is not so. Look out: {}.", line.mistake_name);
-      return "This is not so: there is a figure that meets every given and breaks it.";
+      return "There is a figure that meets every given and breaks this.";
     case LineStatus::arithmetic_slip: return "Check the arithmetic.";
     case LineStatus::follows_from_error:
       return fmt::format("This step is right in itself, but it rests on {}.", lines_text(line.uses));

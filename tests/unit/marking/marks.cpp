@@ -55,7 +55,10 @@ struct Work {
       CHECK(one.awarded <= one.possible);
       possible += one.possible, awarded += one.awarded;
     }
-    for (const GivenMark& one : given.missing) possible += one.possible, CHECK(one.awarded == 0);
+    for (const GivenMark& one : given.missing) {
+      possible += one.possible;
+      CHECK(one.awarded == 0);
+    }
     CHECK(possible == by.total);
     CHECK(given.possible == by.total);
     CHECK(given.awarded == awarded);
