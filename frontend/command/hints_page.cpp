@@ -54,7 +54,7 @@ Document ladder_page(const Hints& hints) {
   for (const Ladder& ladder : hints.ladders) {
     if (const std::string heading = heading_of(ladder, hints, true); !heading.empty()) page.blocks.push_back(Heading{2, heading});
     const bool counted = std::any_of(ladder.rungs.begin(), ladder.rungs.end(), [](const Rung& r) { return r.ways_open >= 0; });
-    Table table{{"", "Hint", "Steps left"}, {}};
+    Table table{{"", "Hint", "Steps left"}, {}, true};
     if (counted) table.header.push_back("Ways open");
     for (const Rung& rung : ladder.rungs) {
       std::vector<std::string> row{std::to_string(rung.level), rung.text, std::to_string(rung.steps_left)};

@@ -74,7 +74,7 @@ struct ClassPage {
     if (own.judgement.problem.verdict != prover::Verdict::proved) add(Paragraph{"The problem itself: " + own.judgement.problem.summary});
     if (!tally.steps.empty()) {
       add(Heading{2, "Step by step"});
-      Table table{{"Step", "Reached", "Reason given", "Reason"}, {}};
+      Table table{{"Step", "Reached", "Reason given", "Reason"}, {}, true};
       for (const prover::TallyStep& step : tally.steps)
         table.rows.push_back({step.statement + (step.of_all ? "" : " (another way)"), of(step.reached, all),
                               step.needs_reason ? of(step.reasoned, all) : "–", step.reason});
@@ -82,7 +82,7 @@ struct ClassPage {
     }
     if (!tally.ideas.empty()) {
       add(Heading{2, "Wrong ideas"});
-      Table table{{"Idea", "Pupils", "Whose work"}, {}};
+      Table table{{"Idea", "Pupils", "Whose work"}, {}, true};
       for (const prover::TallyIdea& idea : tally.ideas) {
         std::string names;
         for (const std::string& name : idea.pupils) names += (names.empty() ? "" : ", ") + name;
@@ -91,7 +91,7 @@ struct ClassPage {
       add(std::move(table));
     }
     add(Heading{2, "Marks"});
-    Table table{{"Work", "Marks", "Complete", "Remark"}, {}};
+    Table table{{"Work", "Marks", "Complete", "Remark"}, {}, true};
     for (const Pupil& pupil : pupils) {
       const prover::Marks& marks = pupil.marked.marks;
       if (pupil.mistake.empty())

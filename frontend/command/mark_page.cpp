@@ -42,7 +42,7 @@ struct Page {
       add(Paragraph{"There is no work to mark: it stands behind work: in the problem, or in a file of its own (--work)."});
       return;
     }
-    Table table{{"", "Line", "Marks", "Remark"}, {}};
+    Table table{{"", "Line", "Marks", "Remark"}, {}, true};
     for (std::size_t i = 0; i < lines.size(); ++i) {
       // The remark often begins as the status does: then it says both.
       const std::string status = in_words(lines[i]);
@@ -91,7 +91,7 @@ struct Page {
     const prover::Scheme& scheme = marked.scheme;
     if (scheme.rows.empty()) return;
     add(Heading{2, fmt::format("Scheme \"{}\", {}: {}", scheme.policy.id, scheme.policy.title, counted(scheme.total, "mark", "marks"))});
-    Table table{{"Mark", "Statement", "Reason"}, {}};
+    Table table{{"Mark", "Statement", "Reason"}, {}, true};
     for (const prover::SchemeRow& row : scheme.rows) {
       std::string reason = row.reason;
       if (!row.other_words.empty()) reason += "; also: " + joined(row.other_words, " / ");
@@ -102,7 +102,7 @@ struct Page {
     add(std::move(table));
     add(Note{scheme.policy.says});
     if (!options.policies) return;
-    Table policies{{"Policy", "Says", "From"}, {}};
+    Table policies{{"Policy", "Says", "From"}, {}, true};
     for (const prover::SchemePolicy::Row& row : scheme.policy.rows) policies.rows.push_back({row.name, row.value, row.source});
     add(std::move(policies));
   }

@@ -39,6 +39,7 @@ struct ProofLines {
 struct Table {
   std::vector<std::string> header;  // may be empty
   std::vector<std::vector<std::string>> rows;
+  bool prose = false;               // cells of sentences: on a narrow page every column may be broken, not the last alone
 };
 
 struct Note {  // small print

@@ -61,7 +61,10 @@ struct TextWriter {
       widths.resize(std::max(widths.size(), row.size()));
       for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], display_width(row[i]));
     }
-    fit(widths);
+    if (table.prose) fit(widths);
+    const auto broken = [&](const std::string& cell, std::size_t width) {
+      return table.prose ? wrapped(cell, width) : std::vector<std::string>{cell};
+    };
     for (const auto& row : rows) {
       if (row.empty()) continue;
       std::size_t before = 2;
@@ -70,7 +73,7 @@ struct TextWriter {
       std::vector<std::vector<std::string>> cells;
       std::size_t height = 1;
       for (std::size_t i = 0; i < row.size(); ++i) {
-        cells.push_back(wrapped(row[i], i + 1 < row.size() ? widths[i] : room));
+        cells.push_back(i + 1 < row.size() ? broken(row[i], widths[i]) : wrapped(row[i], room));
         height = std::max(height, cells.back().size());
       }
       for (std::size_t k = 0; k < height; ++k) {

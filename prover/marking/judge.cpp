@@ -305,7 +305,9 @@ class Judge {
         judged.lacks = ReasonLack::lines;
         if (options_.wording == Register::sa) return refuse_reason(judged, LineStatus::right_no_reason, ReasonLack::lines);
       }
-      if (std::any_of(named.reasons.begin(), named.reasons.end(), [](const ReadReason& r) { return r.kind == ReasonKind::rule && !r.names_relation; }) &&
+      // Only there do examiners ask for the whole phrase; elsewhere the name is the phrase.
+      if (options_.wording == Register::uk &&
+          std::any_of(named.reasons.begin(), named.reasons.end(), [](const ReadReason& r) { return r.kind == ReasonKind::rule && !r.names_relation; }) &&
           judged.lacks == ReasonLack::nothing)
         judged.lacks = ReasonLack::relation;
       return;

@@ -25,7 +25,7 @@ class Crediting {
     for (line_ = 0; line_ < judgement_.lines.size(); ++line_)
       if (const JudgedLine& line = judgement_.lines[line_]; line.status == LineStatus::not_needed && !line.steps.empty())
         state(line, Level::full, true);
-    if (judgement_.complete && every_line_holds()) credit_what_lies_between();
+    if (judgement_.complete && every_line_holds() && is_shown()) credit_what_lies_between();
     note_crossed_out();
     return std::move(result_);
   }
@@ -71,9 +71,25 @@ class Crediting {
     return std::any_of(line.uses.begin(), line.uses.end(), [&](int use) { return std::count(assumed_.begin(), assumed_.end(), use) > 0; });
   }
 
+  // Not a bare answer: some line has its reason.
+  bool is_shown() const {
+    return std::any_of(judgement_.lines.begin(), judgement_.lines.end(), [](const JudgedLine& line) {
+      return line.status == LineStatus::right && line.reasoned && !line.steps.empty();
+    });
+  }
+
   bool every_line_holds() const {
-    return judgement_.first_break.empty() && std::none_of(judgement_.lines.begin(), judgement_.lines.end(), [](const JudgedLine& line) {
-      return line.status == LineStatus::wrong_reason || line.status == LineStatus::follows_from_error || (line.stated && !line.reasoned);
+    return judgement_.first_break.empty() && std::all_of(judgement_.lines.begin(), judgement_.lines.end(), [](const JudgedLine& line) {
+      switch (line.status) {
+        case LineStatus::right:
+        case LineStatus::right_no_reason:
+        case LineStatus::reason_not_accepted:
+        case LineStatus::given:
+        case LineStatus::construction:
+        case LineStatus::not_needed:
+        case LineStatus::remark: return true;
+        default: return false;
+      }
     });
   }
 

@@ -116,7 +116,7 @@ class Mark(TestCase):
             own.write_text(text.replace("largest-gap        1", "largest-gap        wide"), encoding="utf-8")
             self.assert_mistake(mark(LATHS, RIGHT, "--scheme", own), "own.scheme:", "a number from 0 to 9", "^")
             self.assert_mistake(mark(LATHS, RIGHT, "--scheme", Path(folder) / "none.scheme"), "there is no file")
-        self.assert_mistake(mark(LATHS, RIGHT, "--scheme", "plane"), "try: plain")
+        self.assert_mistake(mark(LATHS, RIGHT, "--scheme", "plane"), "plain")
 
     def test_both_from_standard_input(self):
         self.assert_mistake(run("mark", "-", "--work", "-", text=LATHS), "cannot both")

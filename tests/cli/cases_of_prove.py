@@ -41,7 +41,7 @@ class Statuses(TestCase):
         done = run("completion", "bash")
         self.assertEqual(done.returncode, 0)
         self.assertEqual(subprocess.run(["bash", "-n"], input=done.stdout).returncode, 0)
-        reply = subprocess.run(["bash", "-c", done.out + "COMP_WORDS=(anglewright prove --lay); COMP_CWORD=2; _anglewright; echo ${COMPREPLY[@]}"],
+        reply = subprocess.run(["bash"], input=done.out + "COMP_WORDS=(anglewright prove --lay); COMP_CWORD=2; _anglewright; echo ${COMPREPLY[@]}",
                                capture_output=True, text=True)
         self.assertEqual(reply.stdout, "--layout\n")
 

@@ -171,8 +171,12 @@ def main():
     print(f"Well formed: {formed}; no leak: {tight}; fed back and marked right in full: {full}; of {len(with_ladder)}")
     unnoticed = [r.item["id"] for r in with_ladder if r.unnoticed]
     print(f"The answer said too early is noticed in {len(with_ladder) - len(unnoticed)} of {len(with_ladder)}; not in: {', '.join(unnoticed) or '–'}")
-    passed = sum(not (r.wrong or r.leaks or r.marks) for r in with_ladder)
-    failed = len(with_ladder) - passed + trouble
+    # Listed with the reason in not_fed_back.txt: reported above all the same. Leaks and forms are never listed; who passes is to be taken off.
+    listed = {line.split()[0] for line in (HERE / "not_fed_back.txt").read_text(encoding="utf-8").splitlines() if line and line[0] != "#"}
+    mended = sorted(r.item["id"] for r in with_ladder if r.item["id"] in listed and not r.marks)
+    print(f"Listed as not yet marked right in full: {len(listed)}" + (f"; of these right now: {', '.join(mended)}" if mended else ""))
+    failed = trouble + sum(bool(r.wrong or r.leaks or (r.marks and r.item["id"] not in listed)) for r in with_ladder)
+    passed = len(with_ladder) + trouble - failed
     print(f"{passed} passed, {failed} failed")
     return 1 if failed or not with_ladder else 0
 
