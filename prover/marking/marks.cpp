@@ -31,12 +31,20 @@ class Marker {
   const StepCredit& credit(int step) const { return credits_.steps[static_cast<std::size_t>(step) - 1]; }
   bool methods() const { return scheme_.policy.marks_methods(); }
 
+  // Stated by a line with a larger gap before it than the scheme allows: a bare answer, which shows no method.
+  bool is_leap(int step) const {
+    const int by = credit(step).line;
+    if (by < 0) return false;
+    const JudgedLine& line = judgement_.lines[static_cast<std::size_t>(by)];
+    return line.status == LineStatus::unsupported && line.gap > scheme_.policy.largest_gap;
+  }
+
   // A right line that rests on the step, near or far, shows that its method was known.
   bool implied(int step) const {
     for (std::size_t later = static_cast<std::size_t>(step); later < judgement_.way->steps.size(); ++later) {
       const std::vector<int>& uses = judgement_.way->steps[later].uses;
       const int n = static_cast<int>(later) + 1;
-      if (std::count(uses.begin(), uses.end(), step) && (credit(n).level == Level::full || implied(n))) return true;
+      if (std::count(uses.begin(), uses.end(), step) && ((credit(n).level == Level::full && !is_leap(n)) || implied(n))) return true;
     }
     return false;
   }
