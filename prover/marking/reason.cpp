@@ -248,7 +248,10 @@ class Reader {
     const Meanings words = said(stretch.begin, stretch.end, stretch.turned);
     std::vector<ReasonUnit> units;
     for (std::size_t w = stretch.begin; w < stretch.end; ++w) units.push_back((stretch.turned ? read_.units : plain_)[words_[w]]);
-    NamedRules named = named_rules(*index_, catalogue_, register_, stretch.match, words, sequence_of(units, index_->telling()), shapes);
+    Meanings supposed;
+    for (const ReasonUnit& unit : read_.units)
+      if (unit.supposed) supposed |= unit.bits;
+    NamedRules named = named_rules(*index_, catalogue_, register_, stretch.match, words, sequence_of(units, index_->telling()), shapes, supposed);
     reason.kind = stretch.match.kind == ReasonKind::rule && named.rules.empty() ? ReasonKind::unknown : stretch.match.kind;
     reason.rules = std::move(named.rules);
     reason.names_relation = named.names_relation;
@@ -261,7 +264,7 @@ class Reader {
   void fill_from_places(ReadReason& reason, const Meanings& shapes) const {
     const ReasonMatch found = match_words(*index_, {}, shapes);
     reason.kind = found.kind;
-    reason.rules = named_rules(*index_, catalogue_, register_, found, {}, {}, shapes).rules;
+    reason.rules = named_rules(*index_, catalogue_, register_, found, {}, {}, shapes, {}).rules;
     reason.names_relation = false;
   }
 

@@ -98,22 +98,26 @@ void turn_round(std::vector<ReasonUnit>& units, const ReasonVocabulary& vocabula
         if (const auto turned = vocabulary.concluded(m)) unit.bits.reset(m).set(*turned);
   };
   std::size_t begin = 0;  // of the sentence
-  bool concluding = false, after_comma = false;
+  bool concluding = false, supposing = false, after_comma = false;
   for (std::size_t i = 0; i < units.size(); ++i) {
     ReasonUnit& unit = units[i];
     if (unit.kind == UnitKind::separator) {
-      if (unit.sentence) begin = i + 1, concluding = after_comma = false;
-      else if (after_comma) concluding = true, after_comma = false;
+      if (unit.sentence) begin = i + 1, concluding = supposing = after_comma = false;
+      else if (after_comma) concluding = true, supposing = after_comma = false;
     }
+    unit.supposed = supposing;
     if (unit.kind == UnitKind::place && concluding) conclude(unit);
     if (unit.kind != UnitKind::word) continue;
     if (so && unit.bits.test(*so)) {
       concluding = std::any_of(units.begin() + static_cast<std::ptrdiff_t>(begin), units.begin() + static_cast<std::ptrdiff_t>(i),
                                [](const ReasonUnit& u) { return u.kind == UnitKind::word || u.kind == UnitKind::place; });
+      for (std::size_t k = begin; k < i && concluding; ++k) units[k].supposed = true;
+      supposing = false;
       unit.bits.reset();
     } else if (because && unit.bits.test(*because)) {
       unit.bits.reset();
       concluding = false;
+      supposing = true;
       bool anything = false;
       for (std::size_t k = begin; k < i; ++k)
         if (units[k].kind == UnitKind::place || (units[k].kind == UnitKind::word && units[k].bits.any())) anything = true, conclude(units[k]);

@@ -37,13 +37,14 @@ namespace {
 class Rater {
  public:
   Rater(const ReasonIndex& index, const Catalogue& catalogue, Register wording, const ReasonMatch& match, const Meanings& words,
-        const std::vector<Meaning>& sequence, const Meanings& shapes)
-      : index_(index), catalogue_(catalogue), register_(wording), match_(match), words_(words), sequence_(sequence), shapes_(shapes) {}
+        const std::vector<Meaning>& sequence, const Meanings& shapes, const Meanings& supposed)
+      : index_(index), catalogue_(catalogue), register_(wording), match_(match), words_(words), sequence_(sequence), shapes_(shapes), supposed_(supposed) {}
 
   NamedRules named() {
     collect();
     keep_what_is_stated();
     keep_the_order_said();
+    keep_the_direction();
     std::stable_sort(rated_.begin(), rated_.end(), [](const Rated& a, const Rated& b) { return a.rating > b.rating; });
     NamedRules out;
     out.misstated = misstated_;
@@ -70,13 +71,17 @@ class Rater {
     const Meanings& weak = index_.vocabulary().all(WordRole::weak);
     int value = 8 * static_cast<int>((row.required & index_.telling()).count()) + 2 * static_cast<int>((row.required & ~index_.telling() & words_).count());
     value += 4 * static_cast<int>(common_order(row.sequence, sequence_));
-    if (exactly(row)) value += 10;
+    // A converse's short form is its own only in its school: "co-int ∠s supp".
+    const bool here = row.wording == register_;
+    if (exactly(row)) value += here ? 18 : catalogue_[rule].kind == RuleKind::converse && row.wording ? 0 : 10;
     value -= 2 * static_cast<int>((row.worded & ~words_ & ~weak).count());
     value -= 3 * static_cast<int>((words_ & weak & ~row.worded).count());
-    if (row.wording == register_) value += 8;
     value -= 4 * static_cast<int>(std::min<std::size_t>(place, 6));
     // "Equals the sum of …" tells no number of degrees.
     if (index_.names_any(words_, {"equal"}) && index_.names_any(words_, {"sum"}) && !index_.names_any(words_, {"180", "360", "90"}) && index_.statement(rule).numbers.any()) value -= 20;
+    // What is said of the angles is nothing that a rule without a statement says.
+    const Statement& says = index_.statement(rule);
+    if (!says.equal && !says.sum && says.numbers.none() && index_.names_relation(words_) && !exactly(row)) value -= 8;
     if (catalogue_[rule].family.empty()) value += 1;
     if (catalogue_[rule].kind != RuleKind::converse) value += 3;
     if (catalogue_[rule].kind == RuleKind::definition && index_.names_any(words_, {"theorem"})) value -= 20;
@@ -131,6 +136,18 @@ class Rater {
     std::erase_if(rated_, [&](const Rated& r) { return std::find(beaten.begin(), beaten.end(), r.rule) != beaten.end(); });
   }
 
+  // "The lines are parallel, so …" is no reason for parallels.
+  void keep_the_direction() {
+    Meanings given = supposed_ & index_.shapes();
+    const auto& vocabulary = index_.vocabulary();
+    for (const auto& [word, shape] : {std::pair("parallel", "@parallel"), std::pair("isosceles", "@equal-lengths")}) {
+      const auto said = vocabulary.known(word), meant = vocabulary.known(shape);
+      if (said && meant && supposed_.test(*said)) given.set(*meant);
+    }
+    const auto turned = [&](const Rated& r) { return (index_.concluded_shapes(r.rule) & given).any() && (index_.given_shapes(r.rule) & given).none(); };
+    if (!std::all_of(rated_.begin(), rated_.end(), turned)) std::erase_if(rated_, turned);
+  }
+
   bool relation_named() const {
     if (match_.kind != ReasonKind::rule || rated_.empty()) return true;
     for (const ReasonRow* row : match_.rows)
@@ -154,6 +171,7 @@ class Rater {
   const Meanings& words_;
   const std::vector<Meaning>& sequence_;
   const Meanings& shapes_;
+  const Meanings& supposed_;
   std::vector<Rated> rated_;
   bool misstated_ = false;
 };
@@ -161,8 +179,8 @@ class Rater {
 }  // namespace
 
 NamedRules named_rules(const ReasonIndex& index, const Catalogue& catalogue, Register wording, const ReasonMatch& match, const Meanings& words,
-                       const std::vector<Meaning>& sequence, const Meanings& shapes) {
-  return Rater(index, catalogue, wording, match, words, sequence, shapes).named();
+                       const std::vector<Meaning>& sequence, const Meanings& shapes, const Meanings& supposed) {
+  return Rater(index, catalogue, wording, match, words, sequence, shapes, supposed).named();
 }
 
 }  // namespace prover

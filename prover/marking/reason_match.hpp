@@ -17,7 +17,8 @@ struct NamedRules {
   bool names_relation = true;
   bool misstated = false;
 };
+// `supposed`: what the reason itself takes for given ("the lines are parallel, so …"), among words and shapes.
 NamedRules named_rules(const ReasonIndex& index, const Catalogue& catalogue, Register wording, const ReasonMatch& match, const Meanings& words,
-                       const std::vector<Meaning>& sequence, const Meanings& shapes);
+                       const std::vector<Meaning>& sequence, const Meanings& shapes, const Meanings& supposed);
 
 }  // namespace prover

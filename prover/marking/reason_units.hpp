@@ -25,6 +25,7 @@ struct ReasonUnit {
   UnitKind kind = UnitKind::word;
   Meanings bits;
   bool misspelt = false, sentence = false;
+  bool supposed = false; // stands before "so", or behind "because"
   bool bracket = false;  // a separator: a bracket opens or closes
   Phrase place;
   std::vector<PointId> figure;
