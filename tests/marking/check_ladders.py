@@ -30,6 +30,7 @@ from measured import Figure  # noqa: E402
 from program import mark_all  # noqa: E402
 
 KINDS = {"look-again", "where", "kind", "fact", "places", "step", "answer", "your-line"}
+DRAWS = re.compile(r"(Join|Draw|Extend|Produce|Through|Let|Mark|Call|Take)\b")
 MARKED_RIGHT = {"right", "given", "construction", "remark"}
 
 
@@ -60,9 +61,10 @@ def form_mistakes(rungs, points):
             wrong.append(f"rung {rung['level']} says nothing")
         if rung["kind"] not in TOLD and re.search(r"[{}]|\bnull\b", rung["text"]):
             wrong.append(f"rung {rung['level']} has an unfilled place: {rung['text']}")
-        told = "".join(r["text"] for r in rungs[:rung["level"]])
-        if not all(p in points or p in told for p in rung["points"]):
-            wrong.append(f"rung {rung['level']} speaks of points that do not exist: {rung['points']}")
+        drawn = " ".join(r["text"] for r in rungs[:rung["level"]] if DRAWS.match(r["text"]))
+        strange = set(rung["points"]) - points - set(points_in(drawn))
+        if strange:
+            wrong.append(f"rung {rung['level']} speaks of points that nothing has introduced ({', '.join(sorted(strange))}): {rung['text']}")
         if rung["kind"] in TOLD and "claim" in rung and not rung["text"].startswith(rung["claim"]):
             wrong.append(f"rung {rung['level']}: the text is not its claim and reason: {rung['text']}")
     left = [r["steps_left"] for r in rungs if "steps_left" in r]
