@@ -57,6 +57,7 @@ part "Exact values by trigonometry, each certificate verified anew" "$python" te
 part "Published problems with a given left out or changed" "$python" tests/published/check_changed.py build/anglewright
 part "Published theorems with a given left out or changed" "$python" tests/published/check_changed.py --of theorems build/anglewright
 part "Hidden second cases" "$python" tests/published/check_hidden_cases.py build/anglewright
+part "Pupils' work: the examiner's own reader" "$python" tests/marking/test_own.py
 part "Pupils' work: marks by published conventions" "$python" tests/marking/check_pieces.py build/anglewright
 part "Pupils' work: proofs with lines made wrong" "$python" tests/marking/check_mutations.py --lines 300 build/anglewright
 part "Ladders of hints: nothing given away" "$python" tests/marking/check_ladders.py build/anglewright
